@@ -1,0 +1,16 @@
+using System.Globalization;
+using System.Runtime.CompilerServices;
+
+namespace Thermal;
+
+/// <summary>The range checks of all public entrances.</summary>
+internal static class Guard
+{
+    /// <summary>Returns <paramref name="value"/>, or refuses it; NaN is never in range.</summary>
+    internal static double InRange(double value, double min, double max, string unit,
+        [CallerArgumentExpression(nameof(value))] string? name = null) =>
+        value >= min && value <= max
+            ? value
+            : throw new ArgumentOutOfRangeException(name, value, string.Create(
+                CultureInfo.InvariantCulture, $"{name} must lie between {min} and {max} {unit}."));
+}

@@ -1,0 +1,34 @@
+namespace Thermal;
+
+/// <summary>Every document a number or a formula comes from, once: key, title, edition.</summary>
+public static class Sources
+{
+    /// <summary>All documents, in the order of their keys.</summary>
+    public static IReadOnlyList<Source> All { get; } =
+    [
+        new("ASHRAE-F", "ASHRAE Handbook, Fundamentals (2017), chapter 1: psychrometrics, tables 1 to 3; chapter 18 for body heat"),
+        new("ATP", "UNECE agreement on perishable foodstuffs (ATP), annex 1, appendix 2: insulated vehicle bodies"),
+        new("BYG601G", "Building physics course book BYG601G, University of Iceland, chapters 2 and 3"),
+        new("CHEM", "Stoichiometry of complete combustion with standard atomic masses"),
+        new("CIBSE-A", "CIBSE Guide A, tables 3.36 and 3.37: thermal properties of materials"),
+        new("DIN-4108-3", "DIN 4108-3, protection against moisture: block climate and annex formulas"),
+        new("EN-1646-1", "EN 1646-1, motor caravans: habitation requirements, heating grades (secondary sources)"),
+        new("EN-673", "EN 673, glass in building: thermal transmittance (U value), calculation method"),
+        new("EN-721", "EN 721, leisure accommodation vehicles: safety ventilation (quoted from an inspection leaflet)"),
+        new("EN-13125", "EN 13125 and ISO 10077-1, additional thermal resistance of shutters by air permeability class"),
+        new("HV-1999", "Hukka and Viitanen, Wood Science and Technology 33 (1999) 475: mould growth on wood"),
+        new("ISO-10456", "ISO 10456:2007, tabulated design values of building materials"),
+        new("ISO-12241", "ISO 12241, thermal insulation for equipment and pipes: calculation rules"),
+        new("ISO-13788", "ISO 13788:2012, surface humidity and interstitial condensation: calculation methods"),
+        new("ISO-6946", "ISO 6946:2017, thermal resistance and thermal transmittance: calculation methods"),
+        new("LEHRBUCH", "Lehrbuch der Bauphysik (Willems, ed.), chapters 2, 3, 5, 6 and 13"),
+        new("OURS", "Chosen by us; a named default that a person can change"),
+        new("PRACTICE", "Common practice of the trade: trade pages, owners' handbooks, forums"),
+        new("STD-ATM", "ISO 2533, standard atmosphere"),
+        new("TRADE", "Published trade and handbook figures on leisure vehicles, gathered in the project's material and heater tables"),
+    ];
+
+    /// <summary>True when a source with this key is listed.</summary>
+    /// <param name="key">A key such as ISO-6946.</param>
+    public static bool Knows(string key) => All.Any(source => source.Key == key);
+}

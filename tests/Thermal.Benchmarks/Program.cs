@@ -1,0 +1,1 @@
+Console.WriteLine("Benchmarks are added with what they measure.");
