@@ -1,0 +1,65 @@
+using Thermal.Materials;
+
+namespace Thermal.Envelope;
+
+/// <summary>A window, roof light, door leaf or hatch in a surface: a glazing or a leaf with its own build-up.</summary>
+public sealed record Opening
+{
+    /// <summary>What the builder calls it.</summary>
+    public required string Name { get; init; }
+    /// <summary>Width of one, m, 0.05 to 5.</summary>
+    public required double WidthM { get; init => field = Guard.InRange(value, 0.05, 5, "m"); }
+    /// <summary>Height of one, m, 0.05 to 5.</summary>
+    public required double HeightM { get; init => field = Guard.InRange(value, 0.05, 5, "m"); }
+    /// <summary>How many alike, 1 to 50.</summary>
+    public int Count { get; init; } = 1;
+    /// <summary>From the surface's left edge as seen from outside, m; null where not said.</summary>
+    public double? FromLeftM { get; init; }
+    /// <summary>From the surface's lower edge, m; null where not said.</summary>
+    public double? FromBottomM { get; init; }
+    /// <summary>Its glazing; null for a leaf.</summary>
+    public Glazing? Glazing { get; init; }
+    /// <summary>The build-up of its leaf, inside to outside; null for a glazing.</summary>
+    public Stack? Leaf { get; init; }
+    /// <summary>Share of the opening taken by the frame, fraction, 0 to 0.9.</summary>
+    public double FrameFraction { get; init => field = Guard.InRange(value, 0, 0.9, "(fraction)"); }
+    /// <summary>Transmittance of the frame with films, W/(m²·K), 0.3 to 12.</summary>
+    public double FrameUWPerM2K { get; init => field = Guard.InRange(value, 0.3, 12, "W/(m²·K)"); } = 5;
+    /// <summary>ψ along the edge of the opening, W/(m·K), 0 to 2.</summary>
+    public double EdgePsiWPerMK { get; init => field = Guard.InRange(value, 0, 2, "W/(m·K)"); }
+    /// <summary>Covers it can have.</summary>
+    public IReadOnlyList<Covering> Coverings { get; init; } = [];
+    /// <summary>Name of the cover that is on at night; null for none.</summary>
+    public string? CoverAtNight { get; init; }
+
+    /// <summary>Area of all of them, m².</summary>
+    public double AreaM2 => WidthM * HeightM * Count;
+
+    /// <summary>Length of the edges of all of them, m.</summary>
+    public double PerimeterM => 2 * (WidthM + HeightM) * Count;
+
+    /// <summary>The cover that is on at night; null for none.</summary>
+    public Covering? NightCovering => Coverings.FirstOrDefault(covering => covering.Name == CoverAtNight);
+}
+
+/// <summary>A curtain, screen, board or outside cover.</summary>
+public sealed record Covering
+{
+    /// <summary>What the builder calls it.</summary>
+    public required string Name { get; init; }
+    /// <summary>On the room's side of the glass, or outside.</summary>
+    public required CoveringSide Side { get; init; }
+    /// <summary>What it adds when in place, ΔR, its air layer included, m²·K/W, 0.01 to 3.</summary>
+    public required Bounded AddedResistanceM2KPerW { get; init; }
+    /// <summary>Room air that passes its edges and meets the glass, m³ per m² of glass and hour, 0 to 100; only for an inside cover.</summary>
+    public double EdgeLeakM3PerM2H { get; init => field = Guard.InRange(value, 0, 100, "m³/(m²·h)"); } = 3;
+}
+
+/// <summary>Where a cover hangs.</summary>
+public enum CoveringSide
+{
+    /// <summary>In the room.</summary>
+    Inside,
+    /// <summary>Over the glass, outside.</summary>
+    Outside,
+}
