@@ -10,7 +10,7 @@ public sealed record LinearBridge
     /// <summary>Linear thermal transmittance ψ, found with the loss films and bare dimensions, W/(m·K), -1 to 5.</summary>
     public required Bounded PsiWPerMK { get; init; }
     /// <summary>Total length in the surface, m, 0 to 500.</summary>
-    public required double LengthM { get; init => field = Guard.InRange(value, 0, 500, "m"); }
+    public required double LengthM { get; init => field = Guard.InRange(value, 0, 500, "m", nameof(LengthM)); }
     /// <summary>Distance between neighbours, m, where they repeat; for the picture and the wall's U with ribs.</summary>
     public double? SpacingM { get; init; }
     /// <summary>Temperature factor of the coldest inner point beside it, fraction of the difference, 0 to 1; null where not known.</summary>

@@ -29,22 +29,22 @@ public sealed record Pane
     /// <summary>Glass, acrylic, polycarbonate.</summary>
     public required Material Material { get; init; }
     /// <summary>Thickness, m, 0.0005 to 0.05.</summary>
-    public required double ThicknessM { get; init => field = Guard.InRange(value, 0.0005, 0.05, "m"); }
+    public required double ThicknessM { get; init => field = Guard.InRange(value, 0.0005, 0.05, "m", nameof(ThicknessM)); }
     /// <summary>Corrected emissivity of the face towards the room, fraction, 0.01 to 1.</summary>
-    public double InnerEmissivityFraction { get; init => field = Guard.InRange(value, 0.01, 1, "(fraction)"); } = 0.837;
+    public double InnerEmissivityFraction { get; init => field = Guard.InRange(value, 0.01, 1, "(fraction)", nameof(InnerEmissivityFraction)); } = 0.837;
     /// <summary>Corrected emissivity of the face towards the outside, fraction, 0.01 to 1.</summary>
-    public double OuterEmissivityFraction { get; init => field = Guard.InRange(value, 0.01, 1, "(fraction)"); } = 0.837;
+    public double OuterEmissivityFraction { get; init => field = Guard.InRange(value, 0.01, 1, "(fraction)", nameof(OuterEmissivityFraction)); } = 0.837;
 }
 
 /// <summary>The gap between two panes.</summary>
 public sealed record GlazingGap
 {
     /// <summary>Width, m, 0.001 to 0.1.</summary>
-    public required double ThicknessM { get; init => field = Guard.InRange(value, 0.001, 0.1, "m"); }
+    public required double ThicknessM { get; init => field = Guard.InRange(value, 0.001, 0.1, "m", nameof(ThicknessM)); }
     /// <summary>The filling; the rest is air.</summary>
     public GapGas Gas { get; init; } = GapGas.Air;
     /// <summary>Share of the filling, fraction, 0 to 1.</summary>
-    public double GasFraction { get; init => field = Guard.InRange(value, 0, 1, "(fraction)"); } = 1;
+    public double GasFraction { get; init => field = Guard.InRange(value, 0, 1, "(fraction)", nameof(GasFraction)); } = 1;
 }
 
 /// <summary>Fillings of a gap.</summary>

@@ -8,9 +8,9 @@ public sealed record Opening
     /// <summary>What the builder calls it.</summary>
     public required string Name { get; init; }
     /// <summary>Width of one, m, 0.05 to 5.</summary>
-    public required double WidthM { get; init => field = Guard.InRange(value, 0.05, 5, "m"); }
+    public required double WidthM { get; init => field = Guard.InRange(value, 0.05, 5, "m", nameof(WidthM)); }
     /// <summary>Height of one, m, 0.05 to 5.</summary>
-    public required double HeightM { get; init => field = Guard.InRange(value, 0.05, 5, "m"); }
+    public required double HeightM { get; init => field = Guard.InRange(value, 0.05, 5, "m", nameof(HeightM)); }
     /// <summary>How many alike, 1 to 50.</summary>
     public int Count { get; init; } = 1;
     /// <summary>From the surface's left edge as seen from outside, m; null where not said.</summary>
@@ -22,11 +22,11 @@ public sealed record Opening
     /// <summary>The build-up of its leaf, inside to outside; null for a glazing.</summary>
     public Stack? Leaf { get; init; }
     /// <summary>Share of the opening taken by the frame, fraction, 0 to 0.9.</summary>
-    public double FrameFraction { get; init => field = Guard.InRange(value, 0, 0.9, "(fraction)"); }
+    public double FrameFraction { get; init => field = Guard.InRange(value, 0, 0.9, "(fraction)", nameof(FrameFraction)); }
     /// <summary>Transmittance of the frame with films, W/(m²·K), 0.3 to 12.</summary>
-    public double FrameUWPerM2K { get; init => field = Guard.InRange(value, 0.3, 12, "W/(m²·K)"); } = 5;
+    public double FrameUWPerM2K { get; init => field = Guard.InRange(value, 0.3, 12, "W/(m²·K)", nameof(FrameUWPerM2K)); } = 5;
     /// <summary>ψ along the edge of the opening, W/(m·K), 0 to 2.</summary>
-    public double EdgePsiWPerMK { get; init => field = Guard.InRange(value, 0, 2, "W/(m·K)"); }
+    public double EdgePsiWPerMK { get; init => field = Guard.InRange(value, 0, 2, "W/(m·K)", nameof(EdgePsiWPerMK)); }
     /// <summary>Covers it can have.</summary>
     public IReadOnlyList<Covering> Coverings { get; init; } = [];
     /// <summary>Name of the cover that is on at night; null for none.</summary>
@@ -52,7 +52,7 @@ public sealed record Covering
     /// <summary>What it adds when in place, ΔR, its air layer included, m²·K/W, 0.01 to 3.</summary>
     public required Bounded AddedResistanceM2KPerW { get; init; }
     /// <summary>Room air that passes its edges and meets the glass, m³ per m² of glass and hour, 0 to 100; only for an inside cover.</summary>
-    public double EdgeLeakM3PerM2H { get; init => field = Guard.InRange(value, 0, 100, "m³/(m²·h)"); } = 3;
+    public double EdgeLeakM3PerM2H { get; init => field = Guard.InRange(value, 0, 100, "m³/(m²·h)", nameof(EdgeLeakM3PerM2H)); } = 3;
 }
 
 /// <summary>Where a cover hangs.</summary>

@@ -9,7 +9,7 @@ public abstract record StackLayer
     public required string Name { get; init; }
 
     /// <summary>Thickness d, m, 1e-6 to 1.</summary>
-    public required double ThicknessM { get; init => field = Guard.InRange(value, 1e-6, 1, "m"); }
+    public required double ThicknessM { get; init => field = Guard.InRange(value, 1e-6, 1, "m", nameof(ThicknessM)); }
 }
 
 /// <summary>A sheet of one material, or of a material with battens standing in it.</summary>
@@ -54,7 +54,7 @@ public sealed record Battens
 public sealed record AirLayer : StackLayer
 {
     /// <summary>Openings to the outside A_v: mm² per m length (upright) or per m² (flat), 0 to 100 000. Up to 500 counts as closed.</summary>
-    public double OpeningsMm2 { get; init => field = Guard.InRange(value, 0, 100_000, "mm²"); }
+    public double OpeningsMm2 { get; init => field = Guard.InRange(value, 0, 100_000, "mm²", nameof(OpeningsMm2)); }
 
     /// <summary>Emissivity of the face towards the room, fraction; null takes that of the neighbouring layer.</summary>
     public double? InnerEmissivityFraction { get; init; }

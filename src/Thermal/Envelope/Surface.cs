@@ -10,15 +10,15 @@ public sealed record Surface
     /// <summary>Where it stands.</summary>
     public required SurfacePlace Place { get; init; }
     /// <summary>Angle between its outward side and straight up, degrees: roof 0, side 90, floor 180.</summary>
-    public required double TiltDeg { get; init => field = Guard.InRange(value, 0, 180, "°"); }
+    public required double TiltDeg { get; init => field = Guard.InRange(value, 0, 180, "°", nameof(TiltDeg)); }
     /// <summary>Where its outward side faces, degrees clockwise from the vehicle's nose: right side 90, rear 180, left 270.</summary>
-    public double FacingDeg { get; init => field = Guard.InRange(value, 0, 360, "°"); }
+    public double FacingDeg { get; init => field = Guard.InRange(value, 0, 360, "°", nameof(FacingDeg)); }
     /// <summary>Width, bare shell, m; null where only the area is given.</summary>
     public double? WidthM { get; init; }
     /// <summary>Height or length across, bare shell, m; null where only the area is given.</summary>
     public double? HeightM { get; init; }
     /// <summary>Gross area, openings included, bare shell, m², 0.01 to 200.</summary>
-    public required double AreaM2 { get; init => field = Guard.InRange(value, 0.01, 200, "m²"); }
+    public required double AreaM2 { get; init => field = Guard.InRange(value, 0.01, 200, "m²", nameof(AreaM2)); }
     /// <summary>The zone on its inner side.</summary>
     public required string Zone { get; init; }
     /// <summary>What is on its outer side.</summary>
@@ -100,7 +100,7 @@ public sealed record Against
     /// <summary>What the builder calls it, such as clothes locker.</summary>
     public required string Name { get; init; }
     /// <summary>What it adds inside, m²·K/W, 0 to 10.</summary>
-    public required double AddedResistanceM2KPerW { get; init => field = Guard.InRange(value, 0, 10, "m²·K/W"); }
+    public required double AddedResistanceM2KPerW { get; init => field = Guard.InRange(value, 0, 10, "m²·K/W", nameof(AddedResistanceM2KPerW)); }
     /// <summary>Share of the opaque area it covers, fraction, 0 to 1.</summary>
-    public required double AreaFraction { get; init => field = Guard.InRange(value, 0, 1, "(fraction)"); }
+    public required double AreaFraction { get; init => field = Guard.InRange(value, 0, 1, "(fraction)", nameof(AreaFraction)); }
 }

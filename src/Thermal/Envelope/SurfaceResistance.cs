@@ -65,12 +65,12 @@ public static class SurfaceResistance
     /// </summary>
     /// <param name="windMPerS">Wind speed, m/s, 0 to 40.</param>
     /// <param name="tiltDeg">Tilt, degrees, 0 (roof) to 180 (floor); the sky share is (1 + cos tilt)/2.</param>
-    /// <param name="skyBelowAirK">Sky temperature below the air, K, 0 to 40.</param>
+    /// <param name="skyBelowAirK">Sky temperature below the air, K, 0 to 50.</param>
     /// <remarks>Linear radiation at 10 °C as in R_se; the balance of the outside film, a definition.</remarks>
     public static double SkyChillK(double windMPerS, double tiltDeg, double skyBelowAirK)
     {
         double radiative = UsualEmissivityFraction * OutsideBlackWPerM2K;
         double skyShare = (1 + Math.Cos(Guard.InRange(tiltDeg, 0, 180, "°") * Math.PI / 180)) / 2;
-        return skyShare * radiative * OutsideM2KPerW(windMPerS) * Guard.InRange(skyBelowAirK, 0, 40, "K");
+        return skyShare * radiative * OutsideM2KPerW(windMPerS) * Guard.InRange(skyBelowAirK, 0, 50, "K");
     }
 }

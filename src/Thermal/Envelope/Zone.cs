@@ -10,11 +10,11 @@ public sealed record Zone
     /// <summary>Living space (heated), cab or hold.</summary>
     public required ZoneKind Kind { get; init; }
     /// <summary>Air volume, finished inside, m³, 0.1 to 200.</summary>
-    public required double VolumeM3 { get; init => field = Guard.InRange(value, 0.1, 200, "m³"); }
+    public required double VolumeM3 { get; init => field = Guard.InRange(value, 0.1, 200, "m³", nameof(VolumeM3)); }
     /// <summary>Floor area, bare, m², 0.1 to 100.</summary>
-    public required double FloorAreaM2 { get; init => field = Guard.InRange(value, 0.1, 100, "m²"); }
+    public required double FloorAreaM2 { get; init => field = Guard.InRange(value, 0.1, 100, "m²", nameof(FloorAreaM2)); }
     /// <summary>Height between its low and high leaks, m, 0.2 to 4.</summary>
-    public required double HeightM { get; init => field = Guard.InRange(value, 0.2, 4, "m"); }
+    public required double HeightM { get; init => field = Guard.InRange(value, 0.2, 4, "m", nameof(HeightM)); }
     /// <summary>Leak openings low down, and the same again high up, m².</summary>
     public required Bounded LeakEachM2 { get; init; }
     /// <summary>A stated air exchange with the outside that replaces leaks and vents, air changes per hour; null to compute.</summary>
@@ -48,7 +48,7 @@ public sealed record ZoneLink
     /// <summary>The other.</summary>
     public required string To { get; init; }
     /// <summary>Area of the passage, m², 0.01 to 20.</summary>
-    public required double AreaM2 { get; init => field = Guard.InRange(value, 0.01, 20, "m²"); }
+    public required double AreaM2 { get; init => field = Guard.InRange(value, 0.01, 20, "m²", nameof(AreaM2)); }
     /// <summary>Open, or a curtain or door across it at night.</summary>
     public required LinkState State { get; init; }
     /// <summary>Resistance of curtain or door, without films, m²·K/W.</summary>
