@@ -24,6 +24,21 @@ public sealed record Stack
     /// <summary>Total thickness, m.</summary>
     public double ThicknessM => Layers.Sum(layer => layer.ThicknessM);
 
+    /// <summary>Thickness inside the skin, m: without the outermost layer where that is metal or plastic. Bare dimensions run from skin to skin.</summary>
+    public double InsideSkinThicknessM => ThicknessM - (Layers[^1] is SolidLayer { Material.Group: MaterialGroup.Metal or MaterialGroup.Plastic } skin ? skin.ThicknessM : 0);
+
+    /// <summary>
+    /// The face up to which room air gets, 0 at the room: through the joints of a lining and of loose boards, past wool and air,
+    /// up to a bonded layer, a metal or the last layer. 0 where the lining itself is bonded.
+    /// </summary>
+    public int FaceAirReaches(LiningFit fit)
+    {
+        if (fit == LiningFit.Bonded) return 0;
+        int face = 1;
+        while (face < Layers.Count - 1 && Layers[face] is not (SolidLayer { IsBonded: true } or SolidLayer { Material.IsMetal: true })) face++;
+        return Math.Min(face, Layers.Count - 1);
+    }
+
     /// <summary>Mass per area, kg/m², battens included.</summary>
     public double MassKgPerM2 => Layers.OfType<SolidLayer>().Sum(layer =>
         layer.ThicknessM * (layer.Battens is { } battens

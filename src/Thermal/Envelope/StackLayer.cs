@@ -21,6 +21,9 @@ public sealed record SolidLayer : StackLayer
     /// <summary>Battens of another material in the same thickness; null for a plain sheet.</summary>
     public Battens? Battens { get; init; }
 
+    /// <summary>True where it is glued or sprayed full-face to what is outside it, so that no room air passes it or gets behind it.</summary>
+    public bool IsBonded { get; init; }
+
     /// <summary>Thermal resistance between battens R = d/λ, m²·K/W.</summary>
     public double ResistanceM2KPerW => ThicknessM / Material.ConductivityWPerMK.Value;
 
