@@ -19,7 +19,7 @@ public sealed record Material
     public required Bounded SpecificHeatJPerKgK { get; init; }
     /// <summary>Water vapour resistance factor μ, dimensionless, 1 to 10 000 000; null for a film that has its s_d instead.</summary>
     public Bounded? VapourResistanceFactor { get; init; }
-    /// <summary>Diffusion-equivalent air layer thickness s_d of a film, whatever its thickness, m; null for materials with μ.</summary>
+    /// <summary>Diffusion-equivalent air layer thickness s_d of a film, whatever its thickness, m, 0.001 to 10 000; null for materials with μ.</summary>
     public Bounded? FilmDiffusionThicknessM { get; init; }
     /// <summary>Longwave emissivity of its surface, fraction, 0.01 to 1.</summary>
     public required Bounded EmissivityFraction { get; init; }
@@ -29,6 +29,8 @@ public sealed record Material
     public MouldClass? MouldClass { get; init; }
     /// <summary>Thicknesses sold, m, ascending; empty where it is cut, sprayed or stuffed to any.</summary>
     public IReadOnlyList<double> ThicknessesSoldM { get; init; } = [];
+    /// <summary>Thicknesses sold where the inch is the unit of trade, m, ascending; empty where not known.</summary>
+    public IReadOnlyList<double> InchThicknessesSoldM { get; init; } = [];
     /// <summary>What a buyer must ask about fire, one short sentence.</summary>
     public string FireNote { get; init; } = "";
     /// <summary>Price per square metre and millimetre thickness, in <see cref="PriceCurrency"/>; null where not known.</summary>
