@@ -1,0 +1,137 @@
+using Thermal.Air;
+using Thermal.Envelope;
+
+namespace Thermal.Zones;
+
+/// <summary>A vehicle as its zones see it in one wind: every way heat takes and every cold place. Found once, used for every night and month.</summary>
+public sealed class Shell
+{
+    /// <summary>Air that gets behind furniture and bedding, m³ per m² and hour. Source: OURS.</summary>
+    public const double AirBehindThingsM3PerM2H = 1;
+
+    private readonly List<HeatPath> paths = [];
+    private readonly List<ColdPlace> places = [];
+    private readonly double windMPerS, roomDensityKgPerM3;
+
+    private Shell(Vehicle vehicle, double windMPerS, double roomDensityKgPerM3)
+    {
+        Vehicle = vehicle;
+        this.windMPerS = windMPerS;
+        this.roomDensityKgPerM3 = roomDensityKgPerM3;
+        foreach (Surface surface in vehicle.Surfaces) Add(surface);
+        foreach (ZoneLink link in vehicle.Links)
+            if (link.State == LinkState.Closed)
+                paths.Add(new("curtain or door to the " + link.To, "", PathKind.Passage, IndexOf(link.From), IndexOf(link.To), link.AreaM2,
+                    link.AreaM2 / (link.ResistanceM2KPerW.Value + 2 * SurfaceResistance.InsideM2KPerW(FlowDirection.Horizontal)), 0));
+    }
+
+    /// <summary>Ways heat takes, air exchange left out.</summary>
+    public IReadOnlyList<HeatPath> Paths => paths;
+
+    /// <summary>Cold places.</summary>
+    public IReadOnlyList<ColdPlace> Places => places;
+
+    /// <summary>The vehicle.</summary>
+    public Vehicle Vehicle { get; }
+
+    /// <summary>Finds paths and places.</summary>
+    /// <param name="vehicle">The vehicle.</param>
+    /// <param name="windMPerS">Wind, m/s, 0 to 40.</param>
+    /// <param name="roomDensityKgPerM3">Density of the room's air, kg/m³, 0.3 to 2.</param>
+    public static Shell Of(Vehicle vehicle, double windMPerS, double roomDensityKgPerM3) =>
+        new(vehicle, windMPerS, Guard.InRange(roomDensityKgPerM3, 0.3, 2, "kg/m³"));
+
+    /// <summary>Outside film of a panel, m²·K/W: by wind, sheltered over the road, or the inside film where another zone lies beyond.</summary>
+    /// <param name="surface">The panel.</param>
+    /// <param name="windMPerS">Wind, m/s, 0 to 40.</param>
+    public static double OutsideFilmM2KPerW(Surface surface, double windMPerS) => surface.Outside switch
+    {
+        OuterSide.Air => SurfaceResistance.OutsideM2KPerW(windMPerS),
+        OuterSide.Road => SurfaceResistance.ShelteredRoadM2KPerW,
+        _ => SurfaceResistance.InsideM2KPerW(surface.Direction),
+    };
+
+    /// <summary>How much colder than the air the outside of a panel acts, per kelvin that the sky is below the air.</summary>
+    /// <param name="surface">The panel.</param>
+    /// <param name="windMPerS">Wind, m/s, 0 to 40.</param>
+    public static double SkyShareRatio(Surface surface, double windMPerS) =>
+        surface.Outside == OuterSide.Air ? SurfaceResistance.SkyChillK(windMPerS, surface.TiltDeg, 1) : 0;
+
+    private int IndexOf(string zone)
+    {
+        for (int i = 0; i < Vehicle.Zones.Count; i++)
+            if (Vehicle.Zones[i].Name == zone) return i;
+        throw new ArgumentException($"There is no zone called {zone}.", nameof(zone));
+    }
+
+    private void Add(Surface surface)
+    {
+        int zone = IndexOf(surface.Zone), other = surface.Outside == OuterSide.OtherZone ? IndexOf(surface.OtherZone!) : -1;
+        double inside = SurfaceResistance.InsideM2KPerW(surface.Direction), outside = OutsideFilmM2KPerW(surface, windMPerS);
+        double sky = SkyShareRatio(surface, windMPerS), opaque = surface.OpaqueAreaM2;
+        double still = AirBehindThingsM3PerM2H / 3600 * roomDensityKgPerM3;
+        double bare = SurfaceResistance.InsideConvectiveWPerM2K(surface.Direction) / MoistAir.DryAirSpecificHeatJPerKgK;
+        double covered = 0;
+        foreach (Against thing in surface.Against)
+        {
+            covered += thing.AreaFraction;
+            Part($"{surface.Name}, behind {thing.Name}", ColdKind.Behind, thing.AreaFraction * opaque, thing.AddedResistanceM2KPerW, 1 / (1 / still + 1 / bare));
+        }
+        if (covered < 1) Part(surface.Name, ColdKind.Bare, (1 - covered) * opaque, 0, bare);
+        AddLining(surface, zone, other, inside, outside, sky);
+        foreach (LinearBridge rib in surface.Ribs) Bridge(rib.Name, rib.PsiWPerMK.Value * rib.LengthM, rib.ColdestFactor);
+        foreach (PointBridge bolt in surface.Bolts) Bridge(bolt.Name, bolt.ChiWPerK.Value * bolt.Count, bolt.ColdestFactor);
+        foreach (Opening opening in surface.Openings) AddOpening(surface, opening, zone, other, inside, outside, sky, bare);
+
+        void Part(string name, ColdKind kind, double area, double added, double transferKgPerM2S)
+        {
+            if (area <= 0) return;
+            double u = Transmittance.Of(surface.Stack, surface.Direction, inside + added, outside).UWPerM2K;
+            double mould = Transmittance.Of(surface.Stack, surface.Direction, SurfaceResistance.MouldOpaqueM2KPerW + added, outside).UWPerM2K;
+            paths.Add(new(name, surface.Name, PathKind.Panel, zone, other, area, u * area, sky));
+            places.Add(new(name, surface.Name, null, null, kind, true, zone, other, area,
+                1 - u * (inside + added), 1 - mould * (SurfaceResistance.MouldOpaqueM2KPerW + added), sky, transferKgPerM2S * area));
+        }
+
+        void Bridge(string name, double coefficient, double? factor)
+        {
+            paths.Add(new(name, surface.Name, PathKind.Bridge, zone, other, 0, coefficient, sky));
+            if (factor is { } share)
+                places.Add(new($"{surface.Name}, {name}", surface.Name, null, null, ColdKind.Bridge, true, zone, other, 0, share, share, sky, 0));
+        }
+    }
+
+    private void AddLining(Surface surface, int zone, int other, double inside, double outside, double sky)
+    {
+        int face = surface.Stack.FaceAirReaches(surface.LiningFit);
+        if (face == 0 || surface.AirBehindLiningM3PerM2H.Value == 0 || surface.OpaqueAreaM2 <= 0) return;
+        StackTransmittance found = Transmittance.Of(surface.Stack, surface.Direction, inside, outside);
+        double share = FaceTemperatures.AtFacesC(found, 1, 0)[face];
+        places.Add(new($"{surface.Name}, behind the lining", surface.Name, null, null, ColdKind.BehindLining, true, zone, other,
+            surface.OpaqueAreaM2, share, share, sky, surface.AirBehindLiningM3PerM2H.Value / 3600 * roomDensityKgPerM3 * surface.OpaqueAreaM2));
+    }
+
+    private void AddOpening(Surface surface, Opening opening, int zone, int other, double inside, double outside, double sky, double bare)
+    {
+        OpeningTransmittance used = OpeningTransmittance.Of(opening, opening.NightCovering, surface.TiltDeg, inside, outside);
+        paths.Add(new(opening.Name, surface.Name, PathKind.Opening, zone, other, opening.AreaM2, used.MeanUWPerM2K * opening.AreaM2, sky));
+        Place(null);
+        foreach (Covering covering in opening.Coverings) Place(covering);
+
+        void Place(Covering? covering)
+        {
+            OpeningTransmittance found = OpeningTransmittance.Of(opening, covering, surface.TiltDeg, inside, outside);
+            double mouldFilm = opening.Glazing is null ? SurfaceResistance.MouldOpaqueM2KPerW : SurfaceResistance.MouldGlassM2KPerW;
+            OpeningTransmittance mould = OpeningTransmittance.Of(opening, covering, surface.TiltDeg, mouldFilm, outside);
+            bool inUse = covering?.Name == opening.NightCovering?.Name;
+            double transfer = covering is { Side: CoveringSide.Inside }
+                ? 1 / (1 / bare + 1 / Math.Max(covering.EdgeLeakM3PerM2H / 3600 * roomDensityKgPerM3, 1e-12)) : bare;
+            double body = opening.AreaM2 * (1 - opening.FrameFraction), frame = opening.AreaM2 * opening.FrameFraction;
+            places.Add(new(opening.Name, surface.Name, opening.Name, covering?.Name, opening.Glazing is null ? ColdKind.Leaf : ColdKind.Glass, inUse,
+                zone, other, body, found.BodyInsideShareFraction, mould.BodyInsideShareFraction, sky, transfer * body));
+            if (frame > 0)
+                places.Add(new($"{opening.Name}, frame", surface.Name, opening.Name, covering?.Name, ColdKind.Frame, inUse,
+                    zone, other, frame, found.FrameInsideShareFraction, mould.FrameInsideShareFraction, sky, transfer * frame));
+        }
+    }
+}
