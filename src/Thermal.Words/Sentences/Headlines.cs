@@ -1,0 +1,79 @@
+using Thermal.Assessments;
+
+namespace Thermal.Words.Sentences;
+
+/// <summary>The five answers that stand under the verdict.</summary>
+public static class Headlines
+{
+    /// <summary>Headroom under which most people cannot stand, m. Source: OURS.</summary>
+    private const double StandingM = 1.85;
+
+    /// <summary>The answers, worst trouble first; those without trouble keep the order wet, cold, heat, night, headroom.</summary>
+    /// <param name="assessment">What was found.</param>
+    /// <param name="figures">Metric or US.</param>
+    public static IReadOnlyList<Headline> Of(Assessment assessment, Figures figures)
+    {
+        Headline[] five = [Wettest(assessment, figures), Coldest(assessment, figures), Heat(assessment, figures), OneNight(assessment, figures), Room(assessment, figures)];
+        return [.. five.OrderByDescending(headline => headline.Trouble)];
+    }
+
+    private static Headline Wettest(Assessment assessment, Figures figures)
+    {
+        if (Verdict.Worst(assessment) is not { } worst || worst.Verdict == DampVerdict.Dry)
+            return new("Wettest inside the build-ups", "None", "nothing settles that does not dry within the month", Trouble.None, "stays dry");
+        BuildUpWords words = BuildUpWords.Of(worst, figures);
+        return new("Wettest inside the build-ups", Grammar.Capital(worst.Name), $"{words.HowMuch}, {worst.WettestPlace}",
+            worst.Verdict == DampVerdict.WetDries ? Trouble.Watch : Trouble.Bad, words.Verdict);
+    }
+
+    private static Headline Coldest(Assessment assessment, Figures figures)
+    {
+        SurfaceNight? coldest = assessment.ColdNight.Surfaces.Where(surface => surface.InUse).MinBy(surface => surface.TemperatureC);
+        if (coldest is null)
+            return new("Coldest inside", "Not known", "the vehicle has no inner surfaces", Trouble.None, "nothing to say");
+        string toSpare = figures.Difference(Math.Abs(coldest.ToSpareK));
+        return new("Coldest inside", figures.Temperature(coldest.TemperatureC), coldest.Name,
+            coldest.ToSpareK < 0 ? Trouble.Watch : Trouble.None,
+            coldest.ToSpareK < 0 ? $"{(coldest.IsFrost ? "frosts" : "drips")}: {toSpare} below the dew point" : $"{toSpare} to spare before it drips");
+    }
+
+    private static Headline Heat(Assessment assessment, Figures figures)
+    {
+        HeatingAnswer heating = assessment.Heating;
+        string span = figures.Range(Shown.HeaterPower, heating.NeedW.Low, heating.NeedW.High);
+        string output = figures.HeaterPower(heating.HighestOutputW);
+        (Trouble trouble, string remark) = heating.IsEnough
+            ? heating.HighestOutputW >= heating.NeedW.High
+                ? (Trouble.None, $"the heater gives {output}: enough")
+                : (Trouble.Watch, $"the heater gives {output}: just enough")
+            : (Trouble.Bad, $"the heater gives {output}: too small");
+        return new("Heat needed", figures.HeaterPower(heating.NeedW.Value),
+            $"{span}; {(heating.WarmUpDecides ? $"to warm up in {figures.Hours(assessment.Case.WarmUpH)}" : "to hold the temperature")}", trouble, remark);
+    }
+
+    private static Headline OneNight(Assessment assessment, Figures figures)
+    {
+        NightHeating cold = assessment.Heating.Cold;
+        var fuel = assessment.Case.Heater.Fuel;
+        double? batteryAh = assessment.Case.BatteryAh;
+        string detail = $"{figures.FuelAmount(fuel, cold.FuelAmount)} of {Names.Of(fuel)}, {figures.Ah(cold.ChargeAh)} of charge";
+        string title = $"One cold night of {figures.Hours(assessment.Case.Habits.NightH)}";
+        string answer = $"{figures.FuelAmount(fuel, cold.FuelAmount.Value)} · {figures.Ah(cold.ChargeAh.Value)}";
+        if (batteryAh is not { } battery)
+            return new(title, answer, detail, Trouble.None, "no battery stated");
+        return battery >= cold.ChargeAh.High ? new(title, answer, detail, Trouble.None, $"the battery has {figures.Ah(battery)}: enough")
+            : battery >= cold.ChargeAh.Value ? new(title, answer, detail, Trouble.Watch, $"the battery has {figures.Ah(battery)}: just enough")
+            : new(title, answer, detail, Trouble.Bad, $"the battery has {figures.Ah(battery)}: too small");
+    }
+
+    private static Headline Room(Assessment assessment, Figures figures)
+    {
+        Space space = assessment.Space;
+        string mass = $"build-ups weigh {figures.Mass(space.BuildUpMassKg)}, {figures.Mass(space.LiningMassKg)} of it added";
+        if (space.HeadroomM is not { } headroomM)
+            return new("Headroom", "Not known", mass, Trouble.None, "the vehicle file gives no height");
+        return headroomM >= StandingM
+            ? new("Headroom", figures.Length(headroomM), mass, Trouble.None, "most people can stand")
+            : new("Headroom", figures.Length(headroomM), mass, Trouble.Watch, "tall people must stoop");
+    }
+}
