@@ -1,3 +1,5 @@
+using Thermal.Air;
+
 namespace Thermal.Climates;
 
 /// <summary>The steady outside of one night: air, humidity, wind, sky and height. Immutable.</summary>
@@ -50,6 +52,10 @@ public sealed record NightConditions
     /// <summary>Height above the sea, m, −430 to 6000.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range, or NaN.</exception>
     public required double AltitudeM { get; init => field = Guard.InRange(value, Place.LowestAltitudeM, Place.HighestAltitudeM, "m", nameof(AltitudeM)); }
+
+    /// <summary>Vapour pressure of the outside air, Pa, by the curve over water at every temperature.</summary>
+    /// <remarks>Source: ISO-13788, annex E for the curve.</remarks>
+    public double VapourPressurePa => RelativeHumidityFraction * SaturationPressure.OverWaterPa(OutsideC);
 
     /// <summary>The cold clear night a heater is sized for: the place's design temperature.</summary>
     /// <param name="place">Where the vehicle stands.</param>
