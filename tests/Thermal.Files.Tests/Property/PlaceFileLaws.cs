@@ -10,14 +10,16 @@ public sealed class PlaceFileLaws
     private static readonly string[] Texts = [.. typeof(PlaceFile).Assembly.GetManifestResourceNames()
         .Where(name => name.StartsWith("climate:", StringComparison.Ordinal)).Select(BuiltInPlaceTests.TextOf)];
 
-    private static readonly Gen<string> Splinter = Gen.OneOfConst(
+    private static readonly Gen<string> Splinter = OneOf(
         "", ",", "\n", "#", ":", "\0", "-", "−5", "1,5", "NaN", "∞", "-Infinity", "1e9", "1_000", "1000000", "-60", "50", "\uFFFD", "\uD800", "\r", ";", "# name: x\n", "13", "0", "  ", "\t", "min_c", "'", "\"");
 
     /// <summary>One to eight places of a built-in file cut out or overwritten, by letters or by whole lines.</summary>
     private static readonly Gen<string> Damaged =
-        from text in Gen.OneOfConst(Texts)
+        from text in OneOf(Texts)
         from cuts in Gen.Select(Gen.Int[0, 2000], Gen.Int[0, 40], Splinter).Array[1, 8]
         select cuts.Aggregate(text, Cut);
+
+    private static Gen<string> OneOf(params string[] texts) => Gen.Int[0, texts.Length - 1].Select(i => texts[i]);
 
     private static string Cut(string text, (int At, int Length, string Splinter) cut)
     {
@@ -48,7 +50,7 @@ public sealed class PlaceFileLaws
 
     [Fact]
     public void The_nearest_name_of_a_known_name_is_itself() =>
-        Gen.OneOfConst(PlaceLibrary.BuiltIn.All.Select(place => place.Name).ToArray()).Sample(name => PlaceLibrary.BuiltIn.NearestName(name) == name);
+        OneOf([.. PlaceLibrary.BuiltIn.All.Select(place => place.Name)]).Sample(name => PlaceLibrary.BuiltIn.NearestName(name) == name);
 
     private static bool Lie(Reading<Place> reading, string text)
     {

@@ -28,7 +28,7 @@ public sealed class PlaceFileRefusals
     [InlineData(6, "# sauce", 6, 1, "header", "has no colon")]
     [InlineData(6, "# name: Other", 6, 3, "name", "first in line 1")]
     [InlineData(9, "month;mean_c;min_c", 9, 1, "table", "save it with commas")]
-    [InlineData(9, "month,mean_c,min,max_c,relative_humidity_percent", 9, 14, "column", "did you mean 'min_c'?")]
+    [InlineData(9, "month,mean_c,minc,max_c,relative_humidity_percent", 9, 14, "column", "did you mean 'min_c'?")]
     [InlineData(9, "month,mean_c,mean_c,max_c,relative_humidity_percent", 9, 14, "column", "stands twice")]
     [InlineData(10, "1,-5,0,-9.0,-1.0,80", 10, 1, "row", "6 cells")]
     [InlineData(10, "1,−5,-9,-1,80", 10, 3, "month 1 / mean_c", "plain minus")]
