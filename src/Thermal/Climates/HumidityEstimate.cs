@@ -5,16 +5,16 @@ namespace Thermal.Climates;
 /// <summary>Relative humidity of a month whose source gives none, from its temperatures.</summary>
 /// <remarks>
 /// The dew point of a month lies near its mean daily lowest temperature, because air that cools towards its dew point
-/// overnight stops there. Compared with five Swiss stations of the built-in places the estimate lies 6 points too dry to 10
-/// points too moist; on a cold-pool valley floor it is 10 to 24 points too dry in most months.
+/// overnight stops there. At four of the five stations it was compared with, the estimate lies from 6 points too dry to 10
+/// points too moist; at the fifth, a cold-pool valley floor, it is 10 to 24 points too dry in most months.
 /// Source: FAO-56, estimate of missing humidity (from memory).
 /// </remarks>
 public static class HumidityEstimate
 {
-    /// <summary>How far the estimate may lie below a measured month, fraction of relative humidity. Source: FAO-56, compared by us with five stations.</summary>
+    /// <summary>How far the estimate may lie below a measured month, fraction of relative humidity. Source: FAO-56, compared by us with four stations.</summary>
     public const double TooDryByUpToFraction = 0.06;
 
-    /// <summary>How far the estimate may lie above a measured month, fraction of relative humidity. Source: FAO-56, compared by us with five stations.</summary>
+    /// <summary>How far the estimate may lie above a measured month, fraction of relative humidity. Source: FAO-56, compared by us with four stations.</summary>
     public const double TooMoistByUpToFraction = 0.10;
 
     /// <summary>Relative humidity over water, also below 0 °C: saturation at the daily lowest over saturation at the mean.</summary>
