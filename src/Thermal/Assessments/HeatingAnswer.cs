@@ -29,7 +29,7 @@ public sealed record HeatingAnswer
     public required NightHeating Mild { get; init; }
     /// <summary>Smallest class of the same fuel that is enough for the usual need here; null when none is.</summary>
     public required HeaterClass? Suggested { get; init; }
-    /// <summary>Temperature in the living space at dawn with the heater off all night, °C.</summary>
+    /// <summary>Temperature in the living space at dawn with the heater off all night, °C; low is the coldest run.</summary>
     public required Between DawnHeaterOffC { get; init; }
     /// <summary>Cold-chamber grades 2 and 3.</summary>
     public required IReadOnlyList<ChamberGrade> Grades { get; init; }

@@ -1,0 +1,146 @@
+using Thermal.Air;
+using Thermal.Climates;
+using Thermal.Envelope;
+using Thermal.Heating;
+using Thermal.Materials;
+using Thermal.People;
+using Thermal.Water;
+using Thermal.Zones;
+
+namespace Thermal.Assessments;
+
+/// <summary>Makes the <see cref="HeatingAnswer"/> and the tanks of the balances of both nights.</summary>
+internal static class HeatingAnswers
+{
+    /// <summary>Exchange of furniture and linings with the air, W/(m²·K): the usual inside film. Source: ISO-6946, table 7.</summary>
+    private const double MassFilmWPerM2K = 1 / 0.13;
+    /// <summary>Faces of furniture per area of floor. Source: OURS.</summary>
+    private const double FurnitureFacesRatio = 2;
+    /// <summary>Share of the slow store that follows the thermostat within a cycle, fraction. Source: OURS.</summary>
+    private const double QuickShareFraction = 0.25;
+    private const double ChamberC = 20, BatteryV = 12.8, ShowerC = 38, ColdWaterC = 8;
+
+    internal static HeatingAnswer Of(Case asked, ZoneState cold, ZoneState mild, Case least, Case most)
+    {
+        double factor = Derating.Factor(asked.Heater, asked.ColdNight.AltitudeM), highest = asked.Heater.HighestW * factor, lowest = asked.Heater.LowestW * factor;
+        ZoneState coldLeast = Balances.Night(least, least.ColdNight), coldMost = Balances.Night(most, most.ColdNight);
+        ZoneState mildLeast = Balances.Night(least, least.MildNight), mildMost = Balances.Night(most, most.MildNight);
+        TwoNode node = Node(asked, cold), nodeLeast = Node(least, coldLeast), nodeMost = Node(most, coldMost);
+        double difference = Difference(cold);
+        Between steady = new(coldLeast.HeaterW, cold.HeaterW, coldMost.HeaterW);
+        Between warmUp = new(nodeLeast.WarmUpW(difference, asked.WarmUpH), node.WarmUpW(difference, asked.WarmUpH), nodeMost.WarmUpW(difference, asked.WarmUpH));
+        Between need = new(Math.Max(steady.Low, warmUp.Low), Math.Max(steady.Value, warmUp.Value), Math.Max(steady.High, warmUp.High));
+        return new()
+        {
+            NeedW = need,
+            SteadyW = steady,
+            WarmUpW = warmUp,
+            WarmUpH = node.WarmUpH(difference, highest),
+            HighestOutputW = highest,
+            LowestOutputW = lowest,
+            AltitudeFactor = factor,
+            Cold = OneNight(asked, steady, cold, node, highest, lowest),
+            Mild = OneNight(asked, new(mildLeast.HeaterW, mild.HeaterW, mildMost.HeaterW), mild, Node(asked, mild), highest, lowest),
+            Suggested = HeaterLibrary.All.Where(heater => heater.Fuel == asked.Heater.Fuel && heater.HighestW * factor >= need.Value).MinBy(heater => heater.HighestW),
+            DawnHeaterOffC = new(Dawn(most, coldMost, nodeMost), Dawn(asked, cold, node), Dawn(least, coldLeast, nodeLeast)),
+            Grades = [Grade(asked, 2, 0, 2), Grade(asked, 3, -15, 4)],
+            HotWater = HotWaterOf(asked),
+        };
+    }
+
+    internal static IReadOnlyList<TankAnswer> Tanks(Case asked, ZoneState cold) => [.. asked.Tanks.Select(tank =>
+    {
+        int zone = tank.Zone is null ? -1 : asked.Vehicle.Zones.Select((z, i) => (z, i)).First(pair => pair.z.Name == tank.Zone).i;
+        double air = zone < 0 ? cold.Inputs.OutsideC : cold.TemperaturesC[zone];
+        double film = zone < 0 ? SurfaceResistance.ShelteredRoadM2KPerW : SurfaceResistance.InsideM2KPerW(FlowDirection.Horizontal);
+        double loss = tank.AreaM2 / (tank.InsulationM2KPerW + film), hold = Math.Max(0, loss * (3 - air));
+        return new TankAnswer(tank.Name, air, TankFreezing.HoursToZeroH(tank.WaterL, loss, 10, air),
+            TankFreezing.HoursToIceH(tank.WaterL, loss, air, 0.1), hold, tank.PadW >= hold);
+    })];
+
+    /// <summary>The living space as two stores; where the build-ups lose as much as their films carry, all loss is taken from the air.</summary>
+    internal static TwoNode Node(Case asked, ZoneState state)
+    {
+        int living = ZoneBalance.LivingIndex(asked.Vehicle);
+        Zone zone = asked.Vehicle.Living;
+        double difference = Difference(state), opaqueW = 0, areaM2 = 0, mass = asked.Vehicle.FurnishingsJPerM2K * zone.FloorAreaM2;
+        foreach (HeatPath path in state.Shell.Paths)
+        {
+            if (path.Zone != living || path.Kind is not (PathKind.Panel or PathKind.Bridge)) continue;
+            double outer = path.OtherZone < 0 ? state.Inputs.OutsideC - path.SkyShareRatio * state.Inputs.SkyBelowAirK : state.TemperaturesC[path.OtherZone];
+            opaqueW += path.CoefficientWPerK * (state.TemperaturesC[living] - outer);
+            areaM2 += path.AreaM2;
+        }
+        foreach (Surface surface in asked.Vehicle.Surfaces)
+            if (surface.Zone == zone.Name) mass += surface.OpaqueAreaM2 * InnerCapacityJPerM2K(surface);
+        double total = state.HeaterW / difference, opaque = opaqueW / difference;
+        double exchange = MassFilmWPerM2K * (areaM2 + FurnitureFacesRatio * zone.FloorAreaM2);
+        double air = zone.VolumeM3 * MoistAir.DryAirDensityKgPerM3(asked.Habits.SetPointC, 0, state.Inputs.AirPressurePa) * MoistAir.DryAirSpecificHeatJPerKgK;
+        return opaque < exchange ? new(air, mass, exchange, total - opaque, 1 / (1 / opaque - 1 / exchange)) : new(air, mass, exchange, total, 0);
+    }
+
+    /// <summary>Heat a build-up stores seen from the room: each layer by how warm it gets, linear in resistance.</summary>
+    private static double InnerCapacityJPerM2K(Surface surface)
+    {
+        StackTransmittance found = Transmittance.Of(surface.Stack, surface.Direction, SurfaceResistance.InsideM2KPerW(surface.Direction), 0.05);
+        double[] warm = FaceTemperatures.AtFacesC(found, 1, 0);
+        double sum = 0;
+        for (int i = 0; i < surface.Stack.Layers.Count; i++)
+            if (surface.Stack.Layers[i] is SolidLayer solid)
+                sum += (warm[i] + warm[i + 1]) / 2 * solid.ThicknessM * solid.Material.DensityKgPerM3.Value * solid.Material.SpecificHeatJPerKgK.Value;
+        return sum;
+    }
+
+    private static double Difference(ZoneState state) => Math.Max(state.Inputs.LivingC - state.Inputs.OutsideC, 1e-3);
+
+    private static double People(Case asked) => asked.Habits.SleepersCount * BodyLoads.AsleepHeatW;
+
+    private static NightHeating OneNight(Case asked, Between loss, ZoneState state, TwoNode node, double highest, double lowest)
+    {
+        Between heat = new(Math.Max(0, loss.Low - People(asked)), Math.Max(0, loss.Value - People(asked)), Math.Max(0, loss.High - People(asked)));
+        double quick = node.AirJPerK + QuickShareFraction * node.MassJPerK, hours = asked.Habits.NightH;
+        PartLoad usual = PartLoad.Of(asked.Heater, lowest, highest, heat.Value, quick);
+        return new()
+        {
+            HeatW = heat,
+            OutputFraction = usual.OutputFraction,
+            StartsCount = usual.StartsPerH == 0 ? (heat.Value > 0 ? 1 : 0) : usual.StartsPerH * hours,
+            AtLowestOutputC = state.Inputs.OutsideC + (lowest + People(asked)) * Difference(state) / state.HeaterW,
+            FuelAmount = new(Fuel(heat.Low, Extreme.High), Fuel(heat.Value, Extreme.Usual), Fuel(heat.High, Extreme.Low)),
+            ChargeAh = new(Charge(heat.Low, Extreme.Low), Charge(heat.Value, Extreme.Usual), Charge(heat.High, Extreme.High)),
+        };
+
+        double Fuel(double heatW, Extreme efficiency) =>
+            FuelUnits(asked, Math.Min(heatW, highest) * hours / 1000, efficiency);
+
+        double Charge(double heatW, Extreme end)
+        {
+            PartLoad load = PartLoad.Of(asked.Heater, lowest, highest, heatW, quick, end);
+            double starts = heatW > 0 && load.StartsPerH == 0 ? asked.Heater.StartWh.At(end) : 0;
+            return (load.ElectricW * hours + starts) / BatteryV + asked.Habits.FanCurrentA * hours * 12 / BatteryV;
+        }
+    }
+
+    private static double FuelUnits(Case asked, double heatKWh, Extreme efficiency) =>
+        heatKWh / asked.Heater.EfficiencyFraction.At(efficiency) / FuelData.Of(asked.Heater.Fuel).NetHeatPerUnitKWh;
+
+    private static double Dawn(Case asked, ZoneState state, TwoNode node)
+    {
+        double difference = Difference(state), share = node.AirToMassWPerK / (node.AirToMassWPerK + node.MassToOutsideWPerK);
+        return state.Inputs.OutsideC + node.After(asked.Habits.NightH, People(asked), difference, difference * share).AirK;
+    }
+
+    private static ChamberGrade Grade(Case asked, int grade, double outsideC, double limitH)
+    {
+        NightConditions chamber = new() { OutsideC = outsideC, RelativeHumidityFraction = 0.8, WindMPerS = 0, SkyBelowAirK = 0, AltitudeM = 0 };
+        Case warm = asked with { Habits = asked.Habits with { SetPointC = ChamberC, FanAtNightM3PerH = 0, Humidity = HumidityRule.Balance } };
+        double? reached = Node(warm, Balances.Night(warm, chamber)).WarmUpH(ChamberC - outsideC, asked.Heater.HighestW);
+        return new(grade, outsideC, limitH, reached, reached <= limitH);
+    }
+
+    private static HotWater HotWaterOf(Case asked)
+    {
+        double heat = asked.Habits.ShowersPerDay * asked.Habits.WaterPerShowerL * TankFreezing.WaterJPerKgK * (ShowerC - ColdWaterC) / 3.6e6;
+        return new(heat, FuelUnits(asked, heat, Extreme.Usual));
+    }
+}
