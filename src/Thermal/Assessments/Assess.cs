@@ -1,0 +1,66 @@
+using Thermal.Envelope;
+using Thermal.Materials;
+using Thermal.Zones;
+
+namespace Thermal.Assessments;
+
+/// <summary>The one entrance: a case in, everything the tool has to say of it out.</summary>
+public static class Assess
+{
+    /// <summary>Assesses a case: cold and mild night, heater, damp on surfaces and inside build-ups, months, space.</summary>
+    /// <param name="asked">The case.</param>
+    /// <returns>The assessment; equal input gives equal bits.</returns>
+    /// <exception cref="NotConvergedException">Air flows between zones did not settle.</exception>
+    /// <remarks>
+    /// Steady nights; operative temperature with lumped films; latent heat, sun and stored moisture left out.
+    /// Ranges are runs with all uncertain figures at one end (<see cref="Extremes"/>). Source: ISO-6946, ISO-13788, EN-673 and OURS where a default says so.
+    /// </remarks>
+    public static Assessment Of(Case asked)
+    {
+        ZoneState cold = Balances.Night(asked, asked.ColdNight), mild = Balances.Night(asked, asked.MildNight);
+        Case least = Extremes.OfHeat(asked, Extreme.Low), most = Extremes.OfHeat(asked, Extreme.High);
+        HeatingAnswer heating = HeatingAnswers.Of(asked, cold, mild, least, most);
+        Between mildRange = new(Balances.Night(least, least.MildNight).HeaterW, mild.HeaterW, Balances.Night(most, most.MildNight).HeaterW);
+        Months? months = Months.Of(asked, Extreme.Usual), dry = Months.Of(asked, Extreme.Low), damp = Months.Of(asked, Extreme.High);
+        Assessment found = new()
+        {
+            Case = asked,
+            ColdNight = NightAnswers.Of(asked, asked.ColdNight, cold, heating.SteadyW),
+            MildNight = NightAnswers.Of(asked, asked.MildNight, mild, mildRange),
+            Heating = heating,
+            Panels = [.. asked.Vehicle.Surfaces.Select(surface => Panel(asked, surface, cold))],
+            BuildUps = [.. DampAnswers.BuildUps(asked.Vehicle).Select(buildUp => DampAnswers.Of(buildUp.Name, buildUp.Surface, buildUp.Stack, asked, cold, months, dry, damp))],
+            Mould = Months.Mould(asked, months),
+            AirNeededCold = NightAnswers.AirNeeded(asked, cold),
+            AirNeededMild = NightAnswers.AirNeeded(asked, mild),
+            Space = SpaceAnswers.Space(asked.Vehicle),
+            MeanK = SpaceAnswers.MeanK(asked.Vehicle, cold.Shell),
+            Tanks = HeatingAnswers.Tanks(asked, cold),
+            Findings = [],
+        };
+        return found with { Findings = FindingList.Of(found) };
+    }
+
+    private static PanelAnswer Panel(Case asked, Surface surface, ZoneState cold)
+    {
+        double wind = asked.ColdNight.WindMPerS;
+        StackTransmittance found = Transmittance.Of(surface.Stack, surface.Direction, SurfaceResistance.InsideM2KPerW(surface.Direction), Shell.OutsideFilmM2KPerW(surface, wind));
+        double bridges = surface.Ribs.Sum(rib => rib.PsiWPerMK.Value * rib.LengthM) + surface.Bolts.Sum(bolt => bolt.ChiWPerK.Value * bolt.Count), loss = 0, coldest = double.MaxValue;
+        foreach (HeatPath path in cold.Shell.Paths)
+            if (path.Panel == surface.Name) loss += path.CoefficientWPerK * (cold.TemperaturesC[path.Zone] - Outer(path.OtherZone, path.SkyShareRatio));
+        foreach (ColdPlace place in cold.Shell.Places)
+            if (place.Panel == surface.Name && place.InUse && place.Kind != ColdKind.BehindLining) coldest = Math.Min(coldest, cold.PlaceC(place));
+        int zone = DampAnswers.IndexOf(asked.Vehicle, surface.Zone), other = surface.Outside == OuterSide.OtherZone ? DampAnswers.IndexOf(asked.Vehicle, surface.OtherZone!) : -1;
+        return new()
+        {
+            Surface = surface,
+            Transmittance = found,
+            UWithRibsWPerM2K = surface.OpaqueAreaM2 > 1e-6 ? found.UWPerM2K + bridges / surface.OpaqueAreaM2 : found.UWPerM2K,
+            TemperaturesAtFacesC = FaceTemperatures.AtFacesC(found, cold.TemperaturesC[zone], Outer(other, Shell.SkyShareRatio(surface, wind))),
+            LossW = loss,
+            ColdestC = coldest,
+        };
+
+        double Outer(int index, double skyShare) => index >= 0 ? cold.TemperaturesC[index] : cold.Inputs.OutsideC - skyShare * cold.Inputs.SkyBelowAirK;
+    }
+}

@@ -1,0 +1,143 @@
+using Thermal.Air;
+using Thermal.Climates;
+using Thermal.Envelope;
+using Thermal.Materials;
+using Thermal.Moisture;
+using Thermal.Zones;
+
+namespace Thermal.Assessments;
+
+/// <summary>Makes the damp answers of build-ups: one night by diffusion and by air, twelve months, the verdict.</summary>
+internal static class DampAnswers
+{
+    /// <summary>Less water than this in a build-up counts as dry: linings take it up and give it back. Source: OURS, g/m².</summary>
+    internal const double DryUpToGPerM2 = 10;
+
+    /// <summary>s_d from which a layer counts as a tight plane for trapped water, m. Source: OURS.</summary>
+    internal const double TightFromM = 10;
+
+    /// <summary>Build-ups that face the outside: panels, and leaves of doors and hatches in them.</summary>
+    internal static IEnumerable<(string Name, Surface Surface, Stack Stack)> BuildUps(Vehicle vehicle)
+    {
+        foreach (Surface surface in vehicle.Surfaces)
+        {
+            if (surface.Outside == OuterSide.OtherZone) continue;
+            if (surface.OpaqueAreaM2 > 1e-6) yield return (surface.Name, surface, surface.Stack);
+            foreach (Opening opening in surface.Openings)
+                if (opening.Leaf is { } leaf) yield return ($"{surface.Name}, {opening.Name}", surface, leaf);
+        }
+    }
+
+    internal static BuildUpDamp Of(string name, Surface surface, Stack stack, Case asked, ZoneState cold, Months? months, Months? least, Months? most)
+    {
+        int zone = IndexOf(asked.Vehicle, surface.Zone), reaches = stack.FaceAirReaches(surface.LiningFit);
+        LayerList layers = LayerList.Of(surface, stack, asked.ColdNight.WindMPerS);
+        double sky = Shell.SkyShareRatio(surface, asked.ColdNight.WindMPerS) * asked.ColdNight.SkyBelowAirK;
+        double inside = cold.TemperaturesC[zone], outside = cold.Inputs.OutsideC - sky, vapour = cold.VapourPa(zone);
+        double hours = asked.Habits.NightH;
+        GlaserResult night = GlaserNight.Profile(layers.Fine.ResistancesM2KPerW, layers.Fine.DiffusionThicknessesM, inside, outside, vapour, cold.Inputs.OutsidePa,
+            Diffusion.PermeabilityKgPerMSPa((inside + outside) / 2, cold.Inputs.AirPressurePa));
+        double byAir = reaches == 0 ? 0 : Wetting(surface, cold, zone, layers.AtFace(night.TemperaturesAtFacesC, reaches)) * hours * 3.6e6;
+        YearDamp? year = months is null ? null : Year(surface, layers, zone, reaches, asked, months, out _);
+        int? wettest = year is { PeakGPerM2: > DryUpToGPerM2 } ? Peak(surface, layers, zone, reaches, asked, months!) : byAir > 0 && byAir >= night.SettlesKgPerM2S * hours * 3.6e6 ? layers.FineOf(reaches) : night.WettestFace;
+        double byDiffusion = night.SettlesKgPerM2S * hours * 3.6e6;
+        BlockClimateResult block = BlockClimate.Of(layers.BareResistances, layers.BareDiffusion, surface.Place == SurfacePlace.Roof);
+        return new()
+        {
+            Name = name,
+            Panel = surface.Name,
+            Verdict = VerdictOf(year, byDiffusion + byAir),
+            LowVerdict = VerdictOf(least is null ? null : Year(surface, layers, zone, reaches, asked, least, out _), byDiffusion + byAir),
+            HighVerdict = VerdictOf(most is null ? null : Year(surface, layers, zone, reaches, asked, most, out _), byDiffusion + byAir),
+            WettestPlace = wettest is { } face ? layers.Describe(stack, face) : "",
+            WettestFace = wettest is { } at ? layers.StackFaceOf(at) : -1,
+            NightByDiffusionGPerM2 = byDiffusion,
+            NightByAirGPerM2 = byAir,
+            AirFace = reaches == 0 ? -1 : reaches,
+            TemperaturesAtFacesC = layers.AtStackFaces(night.TemperaturesAtFacesC),
+            SaturationAtFacesPa = layers.AtStackFaces(night.SaturationsAtFacesPa),
+            VapourAtFacesPa = layers.AtStackFaces(night.VapourPressuresAtFacesPa),
+            DiffusionThicknessesM = layers.BareDiffusion,
+            RoomDewPointC = DewPoint.OfPressureC(vapour),
+            AirReachesFace = reaches,
+            Year = year,
+            BlockSettledGPerM2 = block.CondensedKgPerM2 * 1000,
+            BlockDryableGPerM2 = (block.EvaporableKgPerM2 ?? 0) * 1000,
+            TrappedLayer = Trapped(stack, surface.LiningFit),
+        };
+    }
+
+    private static DampVerdict VerdictOf(YearDamp? year, double nightGPerM2) => year switch
+    {
+        null => nightGPerM2 > DryUpToGPerM2 / 2 ? DampVerdict.WetNightOnly : DampVerdict.Dry,
+        { GainPerYearGPerM2: > 0, PeakGPerM2: > DryUpToGPerM2 } => DampVerdict.StaysWet,
+        { PeakGPerM2: <= DryUpToGPerM2, GainPerYearGPerM2: 0 } => DampVerdict.Dry,
+        { DryInMonth: null } => DampVerdict.StaysWet,
+        _ => DampVerdict.WetDries,
+    };
+
+    private static double Wetting(Surface surface, ZoneState state, int zone, double faceC) =>
+        surface.AirBehindLiningM3PerM2H.Value == 0 ? 0 : AirBehindLining.WettingKgPerM2S(surface.AirBehindLiningM3PerM2H.Value / 3600,
+            state.TemperaturesC[zone], state.VapourPa(zone), faceC, state.Inputs.AirPressurePa);
+
+    private static int? Peak(Surface surface, LayerList layers, int zone, int reaches, Case asked, Months months)
+    {
+        Year(surface, layers, zone, reaches, asked, months, out MonthlyAccountResult account);
+        return account.PeakFace;
+    }
+
+    private static YearDamp Year(Surface surface, LayerList layers, int zone, int reaches, Case asked, Months months, out MonthlyAccountResult account)
+    {
+        MonthConditions[] conditions = new MonthConditions[12];
+        MonthInside[] inputs = new MonthInside[12];
+        for (int m = 0; m < 12; m++)
+        {
+            ZoneState lived = months.Lived[m];
+            double f = asked.Habits.NightsLivedInFraction[m], outside = lived.Inputs.OutsideC, outsidePa = lived.Inputs.OutsidePa;
+            double inside = f * lived.TemperaturesC[zone] + (1 - f) * outside, insidePa = f * months.VapourPa(m, zone) + (1 - f) * outsidePa;
+            inputs[m] = new(inside, outside, insidePa, outsidePa, f);
+            double[] sources = new double[layers.Fine.ResistancesM2KPerW.Length + 1];
+            if (reaches > 0) sources[layers.FineOf(reaches)] = f * months.Wetting(m, surface, zone, layers.FaceC(reaches, lived.TemperaturesC[zone], outside));
+            conditions[m] = new(inside, outside, insidePa, outsidePa, DateTime.DaysInMonth(2023, m + 1) * 86_400.0,
+                Diffusion.PermeabilityKgPerMSPa((inside + outside) / 2, lived.Inputs.AirPressurePa)) { SourcesAtFacesKgPerM2S = sources };
+        }
+        account = MonthlyAccount.Run(layers.Fine.ResistancesM2KPerW, layers.Fine.DiffusionThicknessesM, conditions);
+        int peak = account.PeakFace ?? 0;
+        MonthlyAccountResult found = account;
+        return new()
+        {
+            WettestFaceGPerM2 = [.. found.Months.Select(month => 1000 * (found.PeakFace is null ? 0 : month.HeldAtFacesKgPerM2[peak]))],
+            HeldGPerM2 = [.. found.Months.Select(month => 1000 * month.HeldKgPerM2)],
+            PeakGPerM2 = 1000 * found.PeakKgPerM2,
+            WetFromMonth = found.PeakFace is null ? null : found.StartMonth + 1,
+            DryInMonth = found.DryMonth + 1,
+            GainPerYearGPerM2 = 1000 * found.GrowthKgPerM2PerYear,
+            IceMonths = [.. Enumerable.Range(1, 12).Where(m => found.PeakFace is not null && found.Months[m - 1].HeldAtFacesKgPerM2[peak] > MonthlyAccount.NothingKgPerM2
+                && layers.FineC(peak, inputs[m - 1].InsideC, inputs[m - 1].OutsideC) < 0)],
+            Months = inputs,
+        };
+    }
+
+    /// <summary>A layer that holds water between two tight ones while air can get in.</summary>
+    private static string? Trapped(Stack stack, LiningFit fit)
+    {
+        if (fit == LiningFit.Bonded) return null;
+        for (int i = 1; i < stack.Layers.Count - 1; i++)
+            if (stack.Layers[i] is SolidLayer { Material.HoldsWater: true } held && Tight(0, i) && Tight(i + 1, stack.Layers.Count)) return held.Name;
+        return null;
+
+        bool Tight(int from, int to)
+        {
+            for (int i = from; i < to; i++)
+                if (stack.Layers[i] is SolidLayer solid && solid.DiffusionThicknessM >= TightFromM) return true;
+            return false;
+        }
+    }
+
+    internal static int IndexOf(Vehicle vehicle, string name)
+    {
+        for (int i = 0; i < vehicle.Zones.Count; i++)
+            if (vehicle.Zones[i].Name == name) return i;
+        throw new ArgumentException($"There is no zone called {name}.", nameof(name));
+    }
+}
