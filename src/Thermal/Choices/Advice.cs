@@ -1,0 +1,97 @@
+using Thermal.Assessments;
+using Thermal.Envelope;
+using Thermal.Materials;
+
+namespace Thermal.Choices;
+
+/// <summary>What helps most, found by trying a stated list of changes one at a time on the whole case.</summary>
+public static class Advice
+{
+    /// <summary>Air a small fan draws in the trial, m³/h. Source: OURS.</summary>
+    public const double TrialFanM3PerH = 40;
+    /// <summary>Thickness added in the trial, m. Source: OURS.</summary>
+    public const double TrialThicknessM = 0.01;
+    /// <summary>Vapour retarder tried behind the lining, s_d in m. Source: OURS.</summary>
+    public const double TrialRetarderM = 10;
+    private static readonly Bounded Screen = new(0.2, 0.3, 0.4, "TRADE", "outside cab cover, from memory");
+
+    /// <summary>Tries the list.</summary>
+    /// <param name="kept">The assessment to compare with.</param>
+    /// <returns>Every trial with its effects, most water avoided first, then most watts saved. Trials that change nothing are left out.</returns>
+    /// <remarks>A given ψ keeps its value in a thickness trial although it belongs to another build-up.</remarks>
+    public static IReadOnlyList<AdviceItem> Of(Assessment kept)
+    {
+        Case asked = kept.Case;
+        List<AdviceItem> items = [];
+        foreach (BuildUpDamp damp in kept.BuildUps)
+        {
+            if (damp.Verdict == DampVerdict.Dry || damp.Name != damp.Panel) continue;
+            Surface surface = asked.Vehicle.Surfaces.First(s => s.Name == damp.Panel);
+            if (surface.LiningFit is LiningFit.Loose or LiningFit.Slatted)
+                Try(Change.TapeLining, damp.Panel, Changed.Panel(asked, damp.Panel, s => s with { LiningFit = LiningFit.Taped, AirBehindLiningM3PerM2H = LiningDefaults.AirBehindM3PerM2H(LiningFit.Taped) }));
+            Try(Change.AddRetarder, damp.Panel, Changed.Panel(asked, damp.Panel, WithRetarder));
+            if (MaterialLibrary.Find("elastomeric_foam") is { } foam && surface.Stack.Layers.Any(layer => layer is SolidLayer { Material.Group: MaterialGroup.Wool }))
+                Try(Change.BondedFoam, damp.Panel, Changed.Panel(asked, damp.Panel, s => WithBondedFoam(s, foam)));
+        }
+        foreach (PanelAnswer panel in kept.Panels)
+            if (panel.Surface.Outside != OuterSide.OtherZone && Main(panel) is { } layer)
+                Try(Change.MoreInsulation, panel.Surface.Name, Thicknesses.With(asked, panel.Surface.Name, layer, panel.Surface.Stack.Layers[layer].ThicknessM + TrialThicknessM));
+        if (asked.Habits.FanAtNightM3PerH < TrialFanM3PerH)
+            Try(Change.RunFan, asked.Vehicle.Living.Name, asked with { Habits = asked.Habits with { FanAtNightM3PerH = TrialFanM3PerH } });
+        if (asked.Habits.DryingPerDayG > 0) Try(Change.DryElsewhere, asked.Vehicle.Living.Name, asked with { Habits = asked.Habits with { DryingPerDayG = 0 } });
+        if (asked.Vehicle.Surfaces.SelectMany(s => s.Openings).Any(NeedsCover)) Try(Change.CoverOutside, "all glass without an outside cover", Changed.Openings(asked, o => NeedsCover(o) ? Covered(o) : o));
+        if (asked.Vehicle.Links.Any(link => link.State == LinkState.Open))
+            Try(Change.CloseCurtain, "passage to the cab", asked with { Vehicle = asked.Vehicle with { Links = [.. asked.Vehicle.Links.Select(link => link with { State = LinkState.Closed, AirM3PerM2H = ZoneLink.CurtainAirM3PerM2H })] } });
+        return [.. items.OrderByDescending(item => item.WaterAvoidedG).ThenByDescending(item => item.LossSavedW)];
+
+        void Try(Change change, string where, Case tried)
+        {
+            Assessment found = Assess.Of(tried);
+            AdviceItem item = new(change, where, Water(kept) - Water(found), kept.ColdNight.LossW - found.ColdNight.LossW,
+                Held(kept) - Held(found), StillWet(kept) - StillWet(found),
+                Living(kept) - Living(found), (kept.Space.HeadroomM - found.Space.HeadroomM) ?? 0);
+            if (Math.Abs(item.WaterAvoidedG) > 1 || Math.Abs(item.LossSavedW) > 1 || item.BuildUpsDriedCount != 0) items.Add(item);
+        }
+    }
+
+    /// <summary>Index of the layer that insulates most; null where none has 0.1 m²·K/W.</summary>
+    private static int? Main(PanelAnswer panel)
+    {
+        int best = -1;
+        for (int i = 0; i < panel.Surface.Stack.Layers.Count; i++)
+            if (panel.Surface.Stack.Layers[i] is SolidLayer && panel.Transmittance.LayersM2KPerW[i] > (best < 0 ? 0.1 : panel.Transmittance.LayersM2KPerW[best])) best = i;
+        return best < 0 ? null : best;
+    }
+
+    private static Surface WithRetarder(Surface surface)
+    {
+        Material? film = MaterialLibrary.Find("vapour_retarder");
+        return film is null ? surface : surface with
+        {
+            Stack = new([surface.Stack.Layers[0], new SolidLayer
+            {
+                Name = "vapour retarder", Material = film with { FilmDiffusionThicknessM = Bounded.Stated(TrialRetarderM) }, ThicknessM = 0.0002,
+            }, .. surface.Stack.Layers.Skip(1)]) { GapLevel = surface.Stack.GapLevel },
+        };
+    }
+
+    private static Surface WithBondedFoam(Surface surface, Material foam) => surface with
+    {
+        LiningFit = LiningFit.Bonded,
+        AirBehindLiningM3PerM2H = LiningDefaults.AirBehindM3PerM2H(LiningFit.Bonded),
+        Stack = new([.. surface.Stack.Layers.Select(layer => layer is SolidLayer { Material.Group: MaterialGroup.Wool } wool ? wool with { Material = foam, Name = foam.Name, IsBonded = true } : layer)]),
+    };
+
+    private static bool NeedsCover(Opening opening) => opening.Glazing is not null && opening.NightCovering is not { Side: CoveringSide.Outside };
+
+    private static Opening Covered(Opening opening) => opening with
+    {
+        Coverings = [.. opening.Coverings, new() { Name = "outside cover on trial", Side = CoveringSide.Outside, AddedResistanceM2KPerW = Screen }],
+        CoverAtNight = "outside cover on trial",
+    };
+
+    private static double Water(Assessment found) => found.ColdNight.Zones.Sum(zone => zone.SettlingGPerH) * found.Case.Habits.NightH;
+    private static double Held(Assessment found) => found.BuildUps.Sum(damp => damp.Year?.PeakGPerM2 ?? 0);
+    private static int StillWet(Assessment found) => found.BuildUps.Count(damp => damp.Verdict != DampVerdict.Dry);
+    private static double Living(Assessment found) => found.ColdNight.Zones[0].RelativeHumidityFraction;
+}

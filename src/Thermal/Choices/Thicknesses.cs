@@ -1,0 +1,64 @@
+using Thermal.Assessments;
+using Thermal.Envelope;
+using Thermal.Materials;
+
+namespace Thermal.Choices;
+
+/// <summary>What more thickness buys.</summary>
+public static class Thicknesses
+{
+    private static readonly double[] WithoutListM = [0.01, 0.02, 0.03, 0.04, 0.05, 0.06, 0.08, 0.1];
+
+    /// <summary>Assesses the case once for each thickness sold.</summary>
+    /// <param name="asked">The case.</param>
+    /// <param name="panel">Name of the panel.</param>
+    /// <param name="layer">Index of the layer, 0 at the room.</param>
+    /// <exception cref="ArgumentException">No such panel or layer.</exception>
+    /// <remarks>
+    /// Cut-to-size materials without a list take 10 to 100 mm. A given ψ belongs to one build-up: rows at other thicknesses say so
+    /// (<see cref="ThicknessRow.BridgesStale"/>).
+    /// </remarks>
+    public static ThicknessTable Of(Case asked, string panel, int layer)
+    {
+        Surface surface = asked.Vehicle.Surfaces.FirstOrDefault(s => s.Name == panel) ?? throw new ArgumentException($"There is no panel called {panel}.", nameof(panel));
+        if (layer < 0 || layer >= surface.Stack.Layers.Count) throw new ArgumentException($"{panel} has layers 0 to {surface.Stack.Layers.Count - 1}.", nameof(layer));
+        StackLayer kept = surface.Stack.Layers[layer];
+        IReadOnlyList<double> sold = kept is SolidLayer { Material.ThicknessesSoldM: { Count: > 0 } list } ? list : WithoutListM;
+        double[] thicknesses = [.. sold.Append(kept.ThicknessM).Select(t => Math.Round(t, 6)).Distinct().Order()];
+        ThicknessRow[] rows = [.. thicknesses.Select(thickness => Row(asked, surface, layer, thickness, Math.Abs(thickness - kept.ThicknessM) < 1e-6))];
+        for (int i = 0; i + 1 < rows.Length; i++)
+            rows[i] = rows[i] with { NextTenMmSaveW = (rows[i].LossW - rows[i + 1].LossW) / (rows[i + 1].ThicknessM - rows[i].ThicknessM) * 0.01 };
+        return new(panel, kept.Name, layer, kept.ThicknessM, FuelData.Of(asked.Heater.Fuel).UnitName, rows);
+    }
+
+    /// <summary>The case with one layer's thickness changed.</summary>
+    /// <param name="asked">The case.</param>
+    /// <param name="panel">Name of the panel.</param>
+    /// <param name="layer">Index of the layer.</param>
+    /// <param name="thicknessM">New thickness, m, 1e-6 to 1.</param>
+    public static Case With(Case asked, string panel, int layer, double thicknessM) =>
+        Changed.Panel(asked, panel, surface => surface with { Stack = surface.Stack.WithThicknessM(layer, thicknessM) });
+
+    private static ThicknessRow Row(Case asked, Surface surface, int layer, double thicknessM, bool isKept)
+    {
+        Assessment found = Assess.Of(isKept ? asked : With(asked, surface.Name, layer, thicknessM));
+        PanelAnswer panel = found.Panels.First(answer => answer.Surface.Name == surface.Name);
+        BuildUpDamp? damp = found.BuildUps.FirstOrDefault(buildUp => buildUp.Name == surface.Name);
+        return new()
+        {
+            ThicknessM = thicknessM,
+            IsKept = isKept,
+            UWPerM2K = panel.Transmittance.UWPerM2K,
+            UWithRibsWPerM2K = panel.UWithRibsWPerM2K,
+            LossW = found.ColdNight.LossW,
+            FuelAmount = found.Heating.Cold.FuelAmount.Value,
+            HeadroomM = found.Space.HeadroomM,
+            InnerWidthM = found.Space.InnerWidthM,
+            MassKg = found.Space.BuildUpMassKg,
+            Verdict = damp?.Verdict ?? DampVerdict.Dry,
+            PeakGPerM2 = damp?.Year?.PeakGPerM2,
+            ColdestC = panel.ColdestC,
+            BridgesStale = found.Findings.Any(finding => finding.Kind == FindingKind.StaleBridge && finding.Where.StartsWith(surface.Name + ",", StringComparison.Ordinal)),
+        };
+    }
+}
