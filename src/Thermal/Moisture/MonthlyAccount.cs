@@ -54,7 +54,7 @@ public static class MonthlyAccount
             bool growsSteadily = computed > 1 && bend <= SteadyKgPerM2 && least >= -SteadyKgPerM2;
             if (repeats) return Report(latest, start, 0, computed);
             if (growsSteadily || computed == MostYears)
-                return growth > SteadyKgPerM2 ? Report(first, start, growth, computed) : Report(latest, start, 0, computed);
+                return growth > NothingKgPerM2 ? Report(first, start, growth, computed) : Report(latest, start, 0, computed);
         }
     }
 
