@@ -1,3 +1,5 @@
+using System.Globalization;
+
 namespace Thermal.Words.Units;
 
 /// <summary>What is measured: a length, a power; with every unit it may be written in. Conversion is done by UnitsNet.</summary>
@@ -26,15 +28,21 @@ public sealed class Dimension
     /// <summary>True where a value may stand without a unit: counts, ratios, fractions.</summary>
     public bool MayBeBare => Units[0].Spelling.Length == 0;
 
+    /// <summary>A value in another unit; unchanged where both are the same.</summary>
+    /// <param name="value">The number beside <paramref name="from"/>.</param>
+    /// <param name="from">One of <see cref="Units"/>.</param>
+    /// <param name="to">One of <see cref="Units"/>.</param>
+    public double Convert(double value, Unit from, Unit to) => from == to ? value : Exact(convert(value, from.Converter, to.Converter));
+
     /// <summary>A value in the unit that Thermal computes in.</summary>
     /// <param name="value">The number beside <paramref name="unit"/>.</param>
     /// <param name="unit">One of <see cref="Units"/>.</param>
-    public double ToSi(double value, Unit unit) => Exact(convert(value, unit.Converter, Units[0].Converter));
+    public double ToSi(double value, Unit unit) => Convert(value, unit, Units[0]);
 
     /// <summary>A value of ours in a person's unit.</summary>
     /// <param name="si">Value in the unit Thermal computes in.</param>
     /// <param name="unit">One of <see cref="Units"/>.</param>
-    public double FromSi(double si, Unit unit) => Exact(convert(si, Units[0].Converter, unit.Converter));
+    public double FromSi(double si, Unit unit) => Convert(si, Units[0], unit);
 
     /// <summary>The unit of this dimension with that spelling, or null.</summary>
     /// <param name="spelling">Any accepted spelling, such as W/mK.</param>
@@ -46,6 +54,6 @@ public sealed class Dimension
 
     // 9 mm times 0.001 is 0.009000000000000001 in binary; fifteen digits give back the decimal that was written.
     private static double Exact(double value) => double.IsFinite(value) && value != 0
-        ? double.Parse(value.ToString("E14", System.Globalization.CultureInfo.InvariantCulture), System.Globalization.CultureInfo.InvariantCulture)
+        ? double.Parse(value.ToString("E14", CultureInfo.InvariantCulture), CultureInfo.InvariantCulture)
         : value;
 }

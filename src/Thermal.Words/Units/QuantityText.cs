@@ -1,3 +1,4 @@
+using System.Diagnostics.CodeAnalysis;
 using System.Globalization;
 using System.Text.RegularExpressions;
 
@@ -16,34 +17,57 @@ public static partial class QuantityText
     /// <param name="si">The value in the unit Thermal computes in; NaN where it cannot be read.</param>
     /// <param name="wrong">Empty, or what is wrong and what to write instead, in one sentence without a full stop.</param>
     /// <returns>True where it was read.</returns>
-    public static bool TryRead(string text, Dimension dimension, out double si, out string wrong)
+    public static bool TryRead(string text, Dimension dimension, out double si, out string wrong) =>
+        TryRead(text, dimension, dimension.Units[0], out si, out wrong);
+
+    /// <summary>Reads text such as "10 h" into a unit of choice.</summary>
+    /// <param name="text">Number, then unit.</param>
+    /// <param name="dimension">What it must measure.</param>
+    /// <param name="into">The unit wanted, one of the dimension's.</param>
+    /// <param name="value">The value in that unit; NaN where it cannot be read.</param>
+    /// <param name="wrong">Empty, or what is wrong and what to write instead, in one sentence without a full stop.</param>
+    /// <returns>True where it was read.</returns>
+    public static bool TryRead(string text, Dimension dimension, Unit into, out double value, out string wrong)
     {
-        si = double.NaN;
+        value = double.NaN;
         text = Plain(text);
         if (text.Length > LongestText)
             wrong = $"this is too long for a value; write {Like(dimension)}";
         else if (WrongInNumber(text, dimension) is { } fault)
             wrong = fault;
         else
-            wrong = ReadParts(text, dimension, ref si);
+            wrong = ReadParts(text, dimension, into, ref value);
         return wrong.Length == 0;
     }
 
-    private static string ReadParts(string text, Dimension dimension, ref double si)
+    /// <summary>The number and the unit of a text that <see cref="TryRead(string, Dimension, out double, out string)"/> reads.</summary>
+    /// <param name="text">Number, then unit.</param>
+    /// <param name="dimension">What it measures.</param>
+    /// <param name="number">The number as written.</param>
+    /// <param name="unit">The unit; null with false.</param>
+    public static bool TrySplit(string text, Dimension dimension, out double number, [NotNullWhen(true)] out Unit? unit)
+    {
+        Match match = NumberThenUnit().Match(Plain(text));
+        number = match.Success ? double.Parse(match.Groups[1].Value, NumberStyles.Float, CultureInfo.InvariantCulture) : double.NaN;
+        unit = match.Success ? dimension.Find(match.Groups[2].Value.Trim()) : null;
+        return unit is not null;
+    }
+
+    private static string ReadParts(string text, Dimension dimension, Unit into, ref double value)
     {
         Match match = NumberThenUnit().Match(text);
         if (!match.Success)
             return $"\"{text}\" is not a value; write {Like(dimension)}";
         string number = match.Groups[1].Value;
         string unitText = match.Groups[2].Value.Trim();
-        double value = double.Parse(number, NumberStyles.Float, CultureInfo.InvariantCulture);
-        if (!double.IsFinite(value))
+        double written = double.Parse(number, NumberStyles.Float, CultureInfo.InvariantCulture);
+        if (!double.IsFinite(written))
             return $"{number} is too large to be a value; write {Like(dimension)}";
         if (unitText.Length == 0 && !dimension.MayBeBare)
             return $"{number} has no unit; write it with one, for instance {WithUnits(number, dimension)}";
         if (dimension.Find(unitText) is not { } unit)
             return WrongUnit(number, unitText, dimension);
-        si = dimension.ToSi(value, unit);
+        value = dimension.Convert(written, unit, into);
         return "";
     }
 

@@ -1,0 +1,130 @@
+using System.Diagnostics.CodeAnalysis;
+using System.Text.Json.Nodes;
+using Thermal.Envelope;
+using Thermal.Files.Keys;
+using Thermal.Files.Yaml;
+using Thermal.Materials;
+using Thermal.Words.Units;
+using YamlDotNet.RepresentationModel;
+
+namespace Thermal.Files.VehicleKeys;
+
+/// <summary>Rooms, their vents, and the passages between them.</summary>
+internal static class ZoneKeys
+{
+    private static readonly WordOrNode<Bounded> Leak = new(
+        Kinds.Words(("tight", LeakDefaults.TightM2), ("usual", LeakDefaults.UsualM2), ("leaky", LeakDefaults.LeakyM2)),
+        Kinds.Span(Kinds.VentArea(0, 0.5)));
+
+    private static readonly Field<Vent, string> VentName = new("name", "What you call it.", Kinds.Name, vent => vent.Name) { IsRequired = true };
+    private static readonly Field<Vent, double> FreeArea = new("free_area", "Free area, mesh and bars taken off.", Kinds.VentArea(0, 0.2), vent => vent.FreeAreaM2) { IsRequired = true };
+    private static readonly Field<Vent, bool> Position = new("position", "High (roof, upper wall) or low (floor, lower wall).", new ChoiceNode<bool>(new Dictionary<string, bool> { ["high"] = true, ["low"] = false }), vent => vent.IsHigh) { IsRequired = true };
+    private static readonly Map<Vent> VentMap = new("a vent", [VentName, FreeArea, Position], values => new Vent(values.Of(VentName), values.Of(FreeArea), values.Of(Position))) { IsShort = true };
+
+    private static readonly Field<Zone, string> Name = new("name", "Name of the room, used by panels and passages.", new ZoneNameNode(), zone => zone.Name) { IsRequired = true };
+    private static readonly Field<Zone, ZoneKind> Kind = new("kind", "The living space is heated; exactly one room is.", Kinds.Words<ZoneKind>(), zone => zone.Kind) { IsRequired = true };
+    private static readonly Field<Zone, double> Volume = new("volume", "Volume of air, finished inside; for the living space found from body where left out.", new QuantityNode(Dimensions.Volume, "m³", 0.1, 200), zone => zone.VolumeM3);
+    private static readonly Field<Zone, double> FloorArea = new("floor_area", "Floor, bare; for the living space found from body where left out.", Kinds.Area(0.1, 100), zone => zone.FloorAreaM2);
+    private static readonly Field<Zone, double> Height = new("height", "Height between its low and high leaks; for the living space that of body where left out.", Kinds.Metres(0.2, 4), zone => zone.HeightM);
+    private static readonly Field<Zone, Bounded> Leakage = new("leakage", "Tight, usual or leaky, or the leak area low down (the same again is high up).", Leak, zone => zone.LeakEachM2) { Default = LeakDefaults.UsualM2 };
+    private static readonly Field<Zone, double> AirChanges = new("air_changes", "A stated air exchange that replaces leaks and vents.", new QuantityNode(Dimensions.AirChange, "1/h", 0, 100), zone => zone.AirChangesPerH);
+    private static readonly Field<Zone, IReadOnlyList<Vent>> Vents = new("vents", "Vents that stay open.", new ListOf<Vent>("vent", VentMap, 0, 40, vent => vent.Name), zone => Kinds.UnlessEmpty(zone.Vents)) { Default = [] };
+
+    private static readonly Map<Zone> Map = new("a zone", [Name, Kind, Volume, FloorArea, Height, Leakage, AirChanges, Vents], Build);
+
+    internal static ListOf<Zone> List { get; } = new("zone", Map, 1, 12, zone => zone.Name);
+
+    private static Zone? Build(Values<Zone> values)
+    {
+        BodySize? body = values.Of(Kind) == ZoneKind.Living ? values.Spot.Scope.Body : null;
+        double? volumeM3 = values.NumberOf(Volume) ?? body?.BareM3;
+        double? floorM2 = values.NumberOf(FloorArea) ?? body?.LengthM * body?.WidthM;
+        double? heightM = values.NumberOf(Height) ?? body?.HeightM;
+        if (volumeM3 is null || floorM2 is null || heightM is null)
+        {
+            values.Spot.Problem("volume, floor_area and height are missing; write them, or for the living space write body with length, width and height");
+            return null;
+        }
+        if (floorM2 is < 0.1 or > 100 || volumeM3 is < 0.1 or > 200)
+        {
+            values.Spot.Problem("body leaves no room of sensible size; check its length, width, height and wheel_arches");
+            return null;
+        }
+        if (!values.Has(Volume))
+            values.Spot.Scope.VolumeFromBody = values.Of(Name);
+        return new Zone
+        {
+            Name = values.Of(Name),
+            Kind = values.Of(Kind),
+            VolumeM3 = volumeM3.Value,
+            FloorAreaM2 = floorM2.Value,
+            HeightM = heightM.Value,
+            LeakEachM2 = values.Of(Leakage),
+            AirChangesPerH = values.NumberOf(AirChanges),
+            Vents = values.Of(Vents),
+        };
+    }
+}
+
+/// <summary>The name of a room where the room is described.</summary>
+internal sealed class ZoneNameNode : Node<string>
+{
+    internal override bool TryRead(Spot spot, [MaybeNullWhen(false)] out string value)
+    {
+        if (!Kinds.Name.TryRead(spot, out value))
+            return false;
+        spot.Scope.Declare(value);
+        if (!OuterNode.IsReserved(value))
+            return true;
+        spot.Problem($"{value} already means the outside; write another name");
+        return false;
+    }
+
+    internal override YamlNode Write(string value) => Kinds.Name.Write(value);
+
+    internal override JsonObject Schema() => Kinds.Name.Schema();
+}
+
+/// <summary>The name of a room where it is used.</summary>
+internal sealed class ZoneReferenceNode : Node<string>
+{
+    internal override bool TryRead(Spot spot, [MaybeNullWhen(false)] out string value)
+    {
+        if (!Kinds.Name.TryRead(spot, out value))
+            return false;
+        spot.Scope.Refer(spot, value);
+        return true;
+    }
+
+    internal override YamlNode Write(string value) => Kinds.Name.Write(value);
+
+    internal override JsonObject Schema() => Kinds.Name.Schema();
+}
+
+/// <summary>What is on a panel's outer side: air, road, or the name of a room.</summary>
+internal sealed class OuterNode : Node<(OuterSide Side, string? Zone)>
+{
+    private static readonly ZoneReferenceNode Zones = new();
+
+    internal static bool IsReserved(string name) => name is "air" or "road" or "outside";
+
+    internal override bool TryRead(Spot spot, out (OuterSide Side, string? Zone) value)
+    {
+        value = default;
+        if (spot.Node is WrittenScalar { Text: "air" or "road" } word)
+            value = (word.Text == "air" ? OuterSide.Air : OuterSide.Road, null);
+        else if (Zones.TryRead(spot, out string? zone))
+            value = (OuterSide.OtherZone, zone);
+        else
+            return false;
+        return true;
+    }
+
+    internal override YamlNode Write((OuterSide Side, string? Zone) value) =>
+        value.Side == OuterSide.OtherZone ? Zones.Write(value.Zone!) : new YamlScalarNode(value.Side == OuterSide.Air ? "air" : "road");
+
+    internal override JsonObject Schema() => new()
+    {
+        ["anyOf"] = new JsonArray(new JsonObject { ["enum"] = new JsonArray("air", "road") }, Zones.Schema()),
+    };
+}
