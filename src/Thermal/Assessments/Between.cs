@@ -4,4 +4,12 @@ namespace Thermal.Assessments;
 /// <param name="Low">Result of the run that loses least.</param>
 /// <param name="Value">Result with the usual values.</param>
 /// <param name="High">Result of the run that loses most.</param>
-public readonly record struct Between(double Low, double Value, double High);
+public readonly record struct Between(double Low, double Value, double High)
+{
+    /// <summary>A figure that need not grow with the loss (a heater that cycles draws more current in mild weather): the span holds all three runs.</summary>
+    /// <param name="least">Run that loses least.</param>
+    /// <param name="usual">Usual run.</param>
+    /// <param name="most">Run that loses most.</param>
+    public static Between Spanning(double least, double usual, double most) =>
+        new(Math.Min(usual, Math.Min(least, most)), usual, Math.Max(usual, Math.Max(least, most)));
+}

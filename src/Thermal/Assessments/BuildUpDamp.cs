@@ -72,7 +72,7 @@ public sealed record MonthInside(double InsideC, double OutsideC, double InsideP
 /// <summary>Verdict of a build-up.</summary>
 public enum DampVerdict
 {
-    /// <summary>Nothing settles, or less than run-off and back to dry within the month.</summary>
+    /// <summary>Nothing settles, or so little (up to 10 g/m², and no more a year) that linings take it up and give it back.</summary>
     Dry,
     /// <summary>Gets wet and dries within the year.</summary>
     WetDries,

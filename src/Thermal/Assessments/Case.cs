@@ -19,7 +19,7 @@ public sealed record Case
     /// <summary>True where the heater takes its air from outside instead of from the room.</summary>
     public bool HeaterOnFreshAir { get; init; }
     /// <summary>Time in which the cold vehicle must reach the wanted temperature, h, 0.25 to 24.</summary>
-    public double WarmUpH { get; init => field = Guard.InRange(value, 0.25, 24, "h", nameof(WarmUpH)); } = 1.5;
+    public double WarmUpH { get; init => field = Guard.InRange(value, 0.25, 24, "h", nameof(WarmUpH)); } = 2;
     /// <summary>Usable battery capacity, Ah at 12.8 V; null where not said.</summary>
     public double? BatteryAh { get; init; }
     /// <summary>Water tanks.</summary>

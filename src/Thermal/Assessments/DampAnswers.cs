@@ -38,17 +38,17 @@ internal static class DampAnswers
         GlaserResult night = GlaserNight.Profile(layers.Fine.ResistancesM2KPerW, layers.Fine.DiffusionThicknessesM, inside, outside, vapour, cold.Inputs.OutsidePa,
             Diffusion.PermeabilityKgPerMSPa((inside + outside) / 2, cold.Inputs.AirPressurePa));
         double byAir = reaches == 0 ? 0 : Wetting(surface, cold, zone, layers.AtFace(night.TemperaturesAtFacesC, reaches)) * hours * 3.6e6;
-        YearDamp? year = months is null ? null : Year(surface, layers, zone, reaches, asked, months, out _);
-        int? wettest = year is { PeakGPerM2: > DryUpToGPerM2 } ? Peak(surface, layers, zone, reaches, asked, months!) : byAir > 0 && byAir >= night.SettlesKgPerM2S * hours * 3.6e6 ? layers.FineOf(reaches) : night.WettestFace;
         double byDiffusion = night.SettlesKgPerM2S * hours * 3.6e6;
+        (YearDamp? year, int? peakFace) = Year(surface, layers, zone, reaches, asked, months);
+        int? wettest = year is { PeakGPerM2: > DryUpToGPerM2 } ? peakFace : byAir > 0 && byAir >= byDiffusion ? layers.FineOf(reaches) : night.WettestFace;
         BlockClimateResult block = BlockClimate.Of(layers.BareResistances, layers.BareDiffusion, surface.Place == SurfacePlace.Roof);
         return new()
         {
             Name = name,
             Panel = surface.Name,
             Verdict = VerdictOf(year, byDiffusion + byAir),
-            LowVerdict = VerdictOf(least is null ? null : Year(surface, layers, zone, reaches, asked, least, out _), byDiffusion + byAir),
-            HighVerdict = VerdictOf(most is null ? null : Year(surface, layers, zone, reaches, asked, most, out _), byDiffusion + byAir),
+            LowVerdict = VerdictOf(Year(surface, layers, zone, reaches, asked, least).Year, byDiffusion + byAir),
+            HighVerdict = VerdictOf(Year(surface, layers, zone, reaches, asked, most).Year, byDiffusion + byAir),
             WettestPlace = wettest is { } face ? layers.Describe(stack, face) : "",
             WettestFace = wettest is { } at ? layers.StackFaceOf(at) : -1,
             NightByDiffusionGPerM2 = byDiffusion,
@@ -70,9 +70,8 @@ internal static class DampAnswers
     private static DampVerdict VerdictOf(YearDamp? year, double nightGPerM2) => year switch
     {
         null => nightGPerM2 > DryUpToGPerM2 / 2 ? DampVerdict.WetNightOnly : DampVerdict.Dry,
-        { GainPerYearGPerM2: > 0, PeakGPerM2: > DryUpToGPerM2 } => DampVerdict.StaysWet,
-        { PeakGPerM2: <= DryUpToGPerM2, GainPerYearGPerM2: 0 } => DampVerdict.Dry,
-        { DryInMonth: null } => DampVerdict.StaysWet,
+        { GainPerYearGPerM2: <= DryUpToGPerM2, PeakGPerM2: <= DryUpToGPerM2 } => DampVerdict.Dry,
+        { GainPerYearGPerM2: > 0 } or { DryInMonth: null } => DampVerdict.StaysWet,
         _ => DampVerdict.WetDries,
     };
 
@@ -80,31 +79,27 @@ internal static class DampAnswers
         surface.AirBehindLiningM3PerM2H.Value == 0 ? 0 : AirBehindLining.WettingKgPerM2S(surface.AirBehindLiningM3PerM2H.Value / 3600,
             state.TemperaturesC[zone], state.VapourPa(zone), faceC, state.Inputs.AirPressurePa);
 
-    private static int? Peak(Surface surface, LayerList layers, int zone, int reaches, Case asked, Months months)
+    private static (YearDamp? Year, int? PeakFace) Year(Surface surface, LayerList layers, int zone, int reaches, Case asked, Months? months)
     {
-        Year(surface, layers, zone, reaches, asked, months, out MonthlyAccountResult account);
-        return account.PeakFace;
-    }
-
-    private static YearDamp Year(Surface surface, LayerList layers, int zone, int reaches, Case asked, Months months, out MonthlyAccountResult account)
-    {
+        if (months is null) return (null, null);
         MonthConditions[] conditions = new MonthConditions[12];
         MonthInside[] inputs = new MonthInside[12];
         for (int m = 0; m < 12; m++)
         {
             ZoneState lived = months.Lived[m];
             double f = asked.Habits.NightsLivedInFraction[m], outside = lived.Inputs.OutsideC, outsidePa = lived.Inputs.OutsidePa;
-            double inside = f * lived.TemperaturesC[zone] + (1 - f) * outside, insidePa = f * months.VapourPa(m, zone) + (1 - f) * outsidePa;
+            double inside = f * lived.TemperaturesC[zone] + (1 - f) * outside, insidePa = f * months.LivedPa[m][zone] + (1 - f) * outsidePa;
             inputs[m] = new(inside, outside, insidePa, outsidePa, f);
             double[] sources = new double[layers.Fine.ResistancesM2KPerW.Length + 1];
-            if (reaches > 0) sources[layers.FineOf(reaches)] = f * months.Wetting(m, surface, zone, layers.FaceC(reaches, lived.TemperaturesC[zone], outside));
+            if (reaches > 0)
+                sources[layers.FineOf(reaches)] = f * months.ByAir(m, surface.Name, lived.TemperaturesC[zone], months.LivedPa[m][zone], layers.FaceC(reaches, lived.TemperaturesC[zone], outside))
+                    + (1 - f) * months.ByAir(m, surface.Name, outside, outsidePa, outside);
             conditions[m] = new(inside, outside, insidePa, outsidePa, DateTime.DaysInMonth(2023, m + 1) * 86_400.0,
                 Diffusion.PermeabilityKgPerMSPa((inside + outside) / 2, lived.Inputs.AirPressurePa)) { SourcesAtFacesKgPerM2S = sources };
         }
-        account = MonthlyAccount.Run(layers.Fine.ResistancesM2KPerW, layers.Fine.DiffusionThicknessesM, conditions);
-        int peak = account.PeakFace ?? 0;
-        MonthlyAccountResult found = account;
-        return new()
+        MonthlyAccountResult found = MonthlyAccount.Run(layers.Fine.ResistancesM2KPerW, layers.Fine.DiffusionThicknessesM, conditions);
+        int peak = found.PeakFace ?? 0;
+        return (new()
         {
             WettestFaceGPerM2 = [.. found.Months.Select(month => 1000 * (found.PeakFace is null ? 0 : month.HeldAtFacesKgPerM2[peak]))],
             HeldGPerM2 = [.. found.Months.Select(month => 1000 * month.HeldKgPerM2)],
@@ -115,7 +110,7 @@ internal static class DampAnswers
             IceMonths = [.. Enumerable.Range(1, 12).Where(m => found.PeakFace is not null && found.Months[m - 1].HeldAtFacesKgPerM2[peak] > MonthlyAccount.NothingKgPerM2
                 && layers.FineC(peak, inputs[m - 1].InsideC, inputs[m - 1].OutsideC) < 0)],
             Months = inputs,
-        };
+        }, found.PeakFace);
     }
 
     /// <summary>A layer that holds water between two tight ones while air can get in.</summary>

@@ -42,7 +42,7 @@ internal static class HeatingAnswers
             Cold = OneNight(asked, steady, cold, node, highest, lowest),
             Mild = OneNight(asked, new(mildLeast.HeaterW, mild.HeaterW, mildMost.HeaterW), mild, Node(asked, mild), highest, lowest),
             Suggested = HeaterLibrary.All.Where(heater => heater.Fuel == asked.Heater.Fuel && heater.HighestW * factor >= need.Value).MinBy(heater => heater.HighestW),
-            DawnHeaterOffC = new(Dawn(most, coldMost, nodeMost), Dawn(asked, cold, node), Dawn(least, coldLeast, nodeLeast)),
+            DawnHeaterOffC = Between.Spanning(Dawn(most, coldMost, nodeMost), Dawn(asked, cold, node), Dawn(least, coldLeast, nodeLeast)),
             Grades = [Grade(asked, 2, 0, 2), Grade(asked, 3, -15, 4)],
             HotWater = HotWaterOf(asked),
         };
@@ -107,7 +107,7 @@ internal static class HeatingAnswers
             StartsCount = usual.StartsPerH == 0 ? (heat.Value > 0 ? 1 : 0) : usual.StartsPerH * hours,
             AtLowestOutputC = state.Inputs.OutsideC + (lowest + People(asked)) * Difference(state) / state.HeaterW,
             FuelAmount = new(Fuel(heat.Low, Extreme.High), Fuel(heat.Value, Extreme.Usual), Fuel(heat.High, Extreme.Low)),
-            ChargeAh = new(Charge(heat.Low, Extreme.Low), Charge(heat.Value, Extreme.Usual), Charge(heat.High, Extreme.High)),
+            ChargeAh = Between.Spanning(Charge(heat.Low, Extreme.Low), Charge(heat.Value, Extreme.Usual), Charge(heat.High, Extreme.High)),
         };
 
         double Fuel(double heatW, Extreme efficiency) =>

@@ -8,8 +8,14 @@ using Thermal.Zones;
 namespace Thermal.Assessments;
 
 /// <summary>The twelve months of a case while lived in, for the usual run or the one with least or most damp.</summary>
-internal sealed record Months(IReadOnlyList<ZoneState> Lived, Vehicle Vehicle)
+/// <param name="Lived">Balances, January first.</param>
+/// <param name="LivedPa">Vapour pressure of each zone in each month, windows opened in warm months, Pa.</param>
+/// <param name="AirBehindLiningM3PerM2S">Air behind the lining of each panel, m³/(m²·s).</param>
+internal sealed record Months(IReadOnlyList<ZoneState> Lived, IReadOnlyList<double[]> LivedPa, IReadOnlyDictionary<string, double> AirBehindLiningM3PerM2S)
 {
+    /// <summary>Monthly mean above which people open windows, °C; at 20 °C the inside is as dry as the outside. Source: OURS, after the humidity classes of ISO-13788.</summary>
+    private const double WindowsFromC = 10, WindowsFullyC = 20;
+
     /// <summary>Balances of twelve mean months; null where the case has no place.</summary>
     internal static Months? Of(Case asked, Extreme extreme)
     {
@@ -17,21 +23,21 @@ internal sealed record Months(IReadOnlyList<ZoneState> Lived, Vehicle Vehicle)
         double pressure = Atmosphere.PressurePa(place.AltitudeM);
         Case moved = Extremes.OfDamp(asked, extreme);
         Shell shell = Balances.MonthShell(moved, pressure);
-        return new([.. place.Months.Select(month => Balances.Month(moved, shell, month, pressure, extreme))], moved.Vehicle);
+        ZoneState[] lived = [.. place.Months.Select(month => Balances.Month(moved, shell, month, pressure, extreme))];
+        return new(lived, [.. lived.Select(Aired)], moved.Vehicle.Surfaces.ToDictionary(surface => surface.Name, surface => surface.AirBehindLiningM3PerM2H.Value / 3600));
     }
 
-    /// <summary>Vapour pressure in the panel's zone.</summary>
-    internal double VapourPa(int month, int zone) => Lived[month].VapourPa(zone);
+    /// <summary>Water that air carries behind a panel's lining, kg/(m²·s); negative where it dries.</summary>
+    internal double ByAir(int month, string panel, double airC, double airPa, double faceC) =>
+        AirBehindLiningM3PerM2S[panel] is > 0 and double flow ? AirBehindLining.ExchangeKgPerM2S(flow, airC, airPa, faceC, Lived[month].Inputs.AirPressurePa) : 0;
 
-    /// <summary>Water that air carries behind the panel's lining, kg/(m²·s), with this run's air flow.</summary>
-    internal double Wetting(int month, Surface surface, int zone, double faceC)
+    private static double[] Aired(ZoneState state)
     {
-        double flow = Vehicle.Surfaces.First(other => other.Name == surface.Name).AirBehindLiningM3PerM2H.Value;
-        ZoneState state = Lived[month];
-        return flow == 0 ? 0 : AirBehindLining.WettingKgPerM2S(flow / 3600, state.TemperaturesC[zone], state.VapourPa(zone), faceC, state.Inputs.AirPressurePa);
+        double closed = Math.Clamp((WindowsFullyC - state.Inputs.OutsideC) / (WindowsFullyC - WindowsFromC), 0, 1), outside = state.Inputs.OutsidePa;
+        return [.. Enumerable.Range(0, state.TemperaturesC.Count).Select(zone => outside + closed * (state.VapourPa(zone) - outside))];
     }
 
-    /// <summary>Mould on inner surfaces by the months lived in, worst first. Glass and metal ribs' faces carry none and count by what touches them.</summary>
+    /// <summary>Mould on inner surfaces by the months lived in, worst first. Only faces that mould can live on: not glass, frames and bare metal.</summary>
     internal static IReadOnlyList<MouldAnswer> Mould(Case asked, Months? months)
     {
         if (months is null) return [];
@@ -40,18 +46,26 @@ internal sealed record Months(IReadOnlyList<ZoneState> Lived, Vehicle Vehicle)
         for (int i = 0; i < places.Count; i++)
         {
             ColdPlace place = places[i];
-            if (!place.InUse || place.Kind is ColdKind.Glass or ColdKind.BehindLining) continue;
+            if (!place.InUse || !CanHoldMould(asked.Vehicle, place)) continue;
             int worst = -1;
             double humidity = -1;
             for (int m = 0; m < 12; m++)
             {
                 if (asked.Habits.NightsLivedInFraction[m] <= 0) continue;
-                double now = MouldRisk.SurfaceHumidityFraction(months.Lived[m].VapourPa(place.Zone), months.Lived[m].PlaceC(place, forMould: true));
+                double now = MouldRisk.SurfaceHumidityFraction(months.LivedPa[m][place.Zone], months.Lived[m].PlaceC(place, forMould: true));
                 if (now > humidity) (humidity, worst) = (now, m);
             }
             if (worst >= 0)
                 answers.Add(new(place.Name, place.Panel, worst + 1, humidity, place.MouldShareFraction, months.Lived[worst].PlaceC(place, forMould: true)));
         }
         return [.. answers.OrderByDescending(answer => answer.SurfaceHumidityFraction)];
+    }
+
+    private static bool CanHoldMould(Vehicle vehicle, ColdPlace place)
+    {
+        if (place.Kind is ColdKind.Glass or ColdKind.Frame or ColdKind.BehindLining) return false;
+        Surface surface = vehicle.Surfaces.First(other => other.Name == place.Panel);
+        Stack stack = surface.Openings.FirstOrDefault(opening => opening.Name == place.Opening)?.Leaf ?? surface.Stack;
+        return stack.Layers[0] is SolidLayer { Material.MouldClass: not null };
     }
 }

@@ -39,7 +39,8 @@ public sealed record MonthConditions
     public double PermeabilityKgPerMSPa { get; }
 
     /// <summary>
-    /// Water that air carries to each face (<see cref="AirBehindLining"/>), kg/(m²·s), 0 to 0.001, one entry a face: inside air, faces, outside air;
+    /// Water that air carries to each face (<see cref="AirBehindLining"/>), kg/(m²·s), -0.001 to 0.001; below zero: what it can carry away
+    /// while there is any. One entry a face: inside air, faces, outside air;
     /// empty for none. Both ends, and faces with no s_d between them and the air, must be zero: nothing can be held there.
     /// </summary>
     public IReadOnlyList<double> SourcesAtFacesKgPerM2S { get; init; } = [];

@@ -5,7 +5,7 @@ namespace Thermal.Moisture;
 /// <param name="GainAtFacesKgPerM2">Water gained (positive) or lost within the month; where faces share one vapour pressure, at the coldest of them.</param>
 /// <param name="InKgPerM2">Vapour that came from the inside by diffusion; negative where the build-up dries inwards.</param>
 /// <param name="OutKgPerM2">Vapour that left to the outside by diffusion; negative where damp outside air comes in.</param>
-/// <param name="SourceKgPerM2">Water that air carried in.</param>
+/// <param name="SourceKgPerM2">Water that air carried in, less what it carried away.</param>
 public sealed record MonthWater(
     IReadOnlyList<double> HeldAtFacesKgPerM2,
     IReadOnlyList<double> GainAtFacesKgPerM2,

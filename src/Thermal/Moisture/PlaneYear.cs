@@ -8,7 +8,7 @@ internal sealed class PlaneYear
     private readonly IReadOnlyList<MonthConditions> _months;
     private readonly int[] _nodeOfFaces;
     private readonly double[] _spacingsM;
-    private readonly double[][] _saturationsAtFacesPa, _ceilingsPa, _sourcesKgPerM2S;
+    private readonly double[][] _saturationsAtFacesPa, _ceilingsPa, _sourcesKgPerM2S, _dryingKgPerM2S;
 
     internal PlaneYear(ReadOnlySpan<double> resistancesM2KPerW, ReadOnlySpan<double> diffusionThicknessesM, IReadOnlyList<MonthConditions> months)
     {
@@ -20,6 +20,7 @@ internal sealed class PlaneYear
         _saturationsAtFacesPa = new double[months.Count][];
         _ceilingsPa = new double[months.Count][];
         _sourcesKgPerM2S = new double[months.Count][];
+        _dryingKgPerM2S = new double[months.Count][];
         for (int month = 0; month < months.Count; month++)
         {
             MonthConditions at = months[month];
@@ -29,7 +30,7 @@ internal sealed class PlaneYear
             VapourNodes.Ceilings(_nodeOfFaces, saturationsPa, at.InsidePa, at.OutsidePa, ceilingsPa);
             _saturationsAtFacesPa[month] = saturationsPa;
             _ceilingsPa[month] = ceilingsPa;
-            _sourcesKgPerM2S[month] = SourcesAtNodes(at.SourcesAtFacesKgPerM2S);
+            (_sourcesKgPerM2S[month], _dryingKgPerM2S[month]) = AirAtNodes(at.SourcesAtFacesKgPerM2S);
         }
     }
 
@@ -43,6 +44,7 @@ internal sealed class PlaneYear
         for (int month = 0; month < wets.Length; month++)
         {
             TautString.Solve(_spacingsM, _ceilingsPa[month], [], _sourcesKgPerM2S[month], _months[month].PermeabilityKgPerMSPa, pressuresPa, ratesKgPerM2S);
+            DryByAir(_dryingKgPerM2S[month], [], ratesKgPerM2S);
             wets[month] = ratesKgPerM2S.Sum() * _months[month].LengthS > MonthlyAccount.NothingKgPerM2;
         }
         for (int month = 0; month < wets.Length; month++)
@@ -76,7 +78,7 @@ internal sealed class PlaneYear
     private MonthWater RunMonth(int month, double[] heldKgPerM2, out double mostKgPerM2, out int mostNode)
     {
         double[] startKgPerM2 = [.. heldKgPerM2], pressuresPa = new double[NodeCount], ratesKgPerM2S = new double[NodeCount];
-        double leftS = _months[month].LengthS, inKgPerM2 = 0, outKgPerM2 = 0;
+        double leftS = _months[month].LengthS, inKgPerM2 = 0, outKgPerM2 = 0, driedKgPerM2 = 0;
         mostKgPerM2 = heldKgPerM2.Sum();
         mostNode = Fullest(heldKgPerM2);
         // A plane that dries lowers the pressure everywhere, so none becomes wet by it: each plane dries once at most.
@@ -84,15 +86,17 @@ internal sealed class PlaneYear
         {
             VapourFlows flows = TautString.Solve(_spacingsM, _ceilingsPa[month], heldKgPerM2, _sourcesKgPerM2S[month],
                 _months[month].PermeabilityKgPerMSPa, pressuresPa, ratesKgPerM2S);
+            double driesKgPerM2S = DryByAir(_dryingKgPerM2S[month], heldKgPerM2, ratesKgPerM2S);
             double stepS = Advance(leftS, heldKgPerM2, ratesKgPerM2S);
             inKgPerM2 += flows.InKgPerM2S * stepS;
             outKgPerM2 += flows.OutKgPerM2S * stepS;
+            driedKgPerM2 += driesKgPerM2S * stepS;
             leftS -= stepS;
             if (heldKgPerM2.Sum() is double nowKgPerM2 && nowKgPerM2 > mostKgPerM2) (mostKgPerM2, mostNode) = (nowKgPerM2, Fullest(heldKgPerM2));
         }
         if (leftS > 0) throw new InvalidOperationException($"Month {month}: {leftS} s left after {2 * NodeCount} drying planes.");
         double[] gainKgPerM2 = [.. heldKgPerM2.Zip(startKgPerM2, (end, start) => end - start)];
-        return new(AtFaces(month, heldKgPerM2), AtFaces(month, gainKgPerM2), inKgPerM2, outKgPerM2, _sourcesKgPerM2S[month].Sum() * _months[month].LengthS);
+        return new(AtFaces(month, heldKgPerM2), AtFaces(month, gainKgPerM2), inKgPerM2, outKgPerM2, _sourcesKgPerM2S[month].Sum() * _months[month].LengthS - driedKgPerM2);
     }
 
     /// <summary>Moves the water on to the month's end or to the moment the first plane runs dry; returns the time taken, s.</summary>
@@ -114,20 +118,37 @@ internal sealed class PlaneYear
         return stepS;
     }
 
-    private double[] SourcesAtNodes(IReadOnlyList<double> sourcesAtFacesKgPerM2S)
+    /// <summary>
+    /// Takes from the rates what dry air carries away, and returns it. A plane that holds water loses it at that pace; a dry one that
+    /// would get wet more slowly stays dry. Both stand at saturation either way, so the pressures hold.
+    /// </summary>
+    private static double DryByAir(double[] dryingKgPerM2S, double[] heldKgPerM2, double[] ratesKgPerM2S)
     {
-        double[] atNodes = new double[NodeCount];
-        if (sourcesAtFacesKgPerM2S.Count == 0) return atNodes;
+        double sum = 0;
+        for (int node = 1; node < ratesKgPerM2S.Length - 1; node++)
+        {
+            if (dryingKgPerM2S[node] == 0) continue;
+            double takes = heldKgPerM2.Length > 0 && heldKgPerM2[node] > 0 ? dryingKgPerM2S[node] : Math.Clamp(ratesKgPerM2S[node], 0, dryingKgPerM2S[node]);
+            ratesKgPerM2S[node] -= takes;
+            sum += takes;
+        }
+        return sum;
+    }
+
+    private (double[] Sources, double[] Drying) AirAtNodes(IReadOnlyList<double> sourcesAtFacesKgPerM2S)
+    {
+        double[] sources = new double[NodeCount], drying = new double[NodeCount];
+        if (sourcesAtFacesKgPerM2S.Count == 0) return (sources, drying);
         if (sourcesAtFacesKgPerM2S.Count != _nodeOfFaces.Length)
             throw new ArgumentException($"Sources need one entry a face ({_nodeOfFaces.Length}), not {sourcesAtFacesKgPerM2S.Count}.", nameof(sourcesAtFacesKgPerM2S));
         for (int face = 0; face < _nodeOfFaces.Length; face++)
         {
-            double sourceKgPerM2S = Guard.InRange(sourcesAtFacesKgPerM2S[face], 0, 1e-3, "kg/(m²·s)", nameof(sourcesAtFacesKgPerM2S));
-            if (sourceKgPerM2S > 0 && (_nodeOfFaces[face] == 0 || _nodeOfFaces[face] == NodeCount - 1))
+            double sourceKgPerM2S = Guard.InRange(sourcesAtFacesKgPerM2S[face], -1e-3, 1e-3, "kg/(m²·s)", nameof(sourcesAtFacesKgPerM2S));
+            if (sourceKgPerM2S != 0 && (_nodeOfFaces[face] == 0 || _nodeOfFaces[face] == NodeCount - 1))
                 throw new ArgumentException($"Face {face} has no s_d between it and the air and cannot hold water.", nameof(sourcesAtFacesKgPerM2S));
-            atNodes[_nodeOfFaces[face]] += sourceKgPerM2S;
+            if (sourceKgPerM2S > 0) sources[_nodeOfFaces[face]] += sourceKgPerM2S; else drying[_nodeOfFaces[face]] -= sourceKgPerM2S;
         }
-        return atNodes;
+        return (sources, drying);
     }
 
     private double[] AtFaces(int month, double[] atNodes)
