@@ -18,7 +18,7 @@ internal sealed record Battery(double UsableAh);
 /// <summary>Heater, battery and tanks.</summary>
 internal static class EquipmentKeys
 {
-    private static readonly ChoiceNode<HeaterClass> Classes = new(HeaterTable.All.ToDictionary(heater => heater.Key, heater => heater));
+    private static readonly ChoiceNode<HeaterClass> Classes = new(HeaterLibrary.All.ToDictionary(heater => heater.Key, heater => heater));
     private static readonly ChoiceNode<bool> AirWords = new(new Dictionary<string, bool> { ["room"] = false, ["outside"] = true });
 
     private static readonly Field<FittedHeater, HeaterClass> Class = new("class", "A generic class of heater.", Classes, heater => heater.Class) { IsRequired = true };
