@@ -54,9 +54,9 @@ public sealed record YearDamp
     public required IReadOnlyList<double> HeldGPerM2 { get; init; }
     /// <summary>Most held, g/m².</summary>
     public required double PeakGPerM2 { get; init; }
-    /// <summary>First month in which water settles, 1 to 12; null when never.</summary>
+    /// <summary>First month that ends with more water than counts as dry (50 g/m²), 1 to 12; null when none does.</summary>
     public required int? WetFromMonth { get; init; }
-    /// <summary>Month in which it is dry again, 1 to 12; null when never wet or never dry.</summary>
+    /// <summary>First month after the wettest that ends with no more than that, 1 to 12; null when never wet, never dry or gaining year by year.</summary>
     public required int? DryInMonth { get; init; }
     /// <summary>Gain from one year to the next when it never dries, g/m²; 0 otherwise.</summary>
     public required double GainPerYearGPerM2 { get; init; }
@@ -72,7 +72,7 @@ public sealed record MonthInside(double InsideC, double OutsideC, double InsideP
 /// <summary>Verdict of a build-up.</summary>
 public enum DampVerdict
 {
-    /// <summary>Nothing settles, or so little (up to 10 g/m², and no more a year) that linings take it up and give it back.</summary>
+    /// <summary>Nothing settles, or so little (up to 50 g/m², and no more a year) that none runs off.</summary>
     Dry,
     /// <summary>Gets wet and dries within the year.</summary>
     WetDries,

@@ -10,8 +10,11 @@ namespace Thermal.Assessments;
 /// <summary>Makes the damp answers of build-ups: one night by diffusion and by air, twelve months, the verdict.</summary>
 internal static class DampAnswers
 {
-    /// <summary>Less water than this in a build-up counts as dry: linings take it up and give it back. Source: OURS, g/m².</summary>
-    internal const double DryUpToGPerM2 = 10;
+    /// <summary>Water in a build-up that still counts as dry, g/m²: below what runs off an upright face (50 to 250, from memory). Source: OURS.</summary>
+    internal const double DryUpToGPerM2 = 50;
+
+    /// <summary>Water of one night from which a build-up without months counts as wet, g/m². Source: OURS.</summary>
+    internal const double WetNightGPerM2 = 5;
 
     /// <summary>s_d from which a layer counts as a tight plane for trapped water, m. Source: OURS.</summary>
     internal const double TightFromM = 10;
@@ -69,9 +72,9 @@ internal static class DampAnswers
 
     private static DampVerdict VerdictOf(YearDamp? year, double nightGPerM2) => year switch
     {
-        null => nightGPerM2 > DryUpToGPerM2 / 2 ? DampVerdict.WetNightOnly : DampVerdict.Dry,
+        null => nightGPerM2 > WetNightGPerM2 ? DampVerdict.WetNightOnly : DampVerdict.Dry,
         { GainPerYearGPerM2: <= DryUpToGPerM2, PeakGPerM2: <= DryUpToGPerM2 } => DampVerdict.Dry,
-        { GainPerYearGPerM2: > 0 } or { DryInMonth: null } => DampVerdict.StaysWet,
+        { DryInMonth: null } => DampVerdict.StaysWet,
         _ => DampVerdict.WetDries,
     };
 
@@ -99,18 +102,29 @@ internal static class DampAnswers
         }
         MonthlyAccountResult found = MonthlyAccount.Run(layers.Fine.ResistancesM2KPerW, layers.Fine.DiffusionThicknessesM, conditions);
         int peak = found.PeakFace ?? 0;
+        double[] held = [.. found.Months.Select(month => 1000 * month.HeldKgPerM2)];
         return (new()
         {
             WettestFaceGPerM2 = [.. found.Months.Select(month => 1000 * (found.PeakFace is null ? 0 : month.HeldAtFacesKgPerM2[peak]))],
-            HeldGPerM2 = [.. found.Months.Select(month => 1000 * month.HeldKgPerM2)],
+            HeldGPerM2 = held,
             PeakGPerM2 = 1000 * found.PeakKgPerM2,
-            WetFromMonth = found.PeakFace is null ? null : found.StartMonth + 1,
-            DryInMonth = found.DryMonth + 1,
+            WetFromMonth = Turn(held, -1) is { } before ? (before + 1) % 12 + 1 : held.Max() > DryUpToGPerM2 ? 1 : null,
+            DryInMonth = found.StillAccumulating && 1000 * found.GrowthKgPerM2PerYear > DryUpToGPerM2 ? null : Turn(held, 1) + 1,
             GainPerYearGPerM2 = 1000 * found.GrowthKgPerM2PerYear,
             IceMonths = [.. Enumerable.Range(1, 12).Where(m => found.PeakFace is not null && found.Months[m - 1].HeldAtFacesKgPerM2[peak] > MonthlyAccount.NothingKgPerM2
                 && layers.FineC(peak, inputs[m - 1].InsideC, inputs[m - 1].OutsideC) < 0)],
             Months = inputs,
         }, found.PeakFace);
+    }
+
+    /// <summary>The first month with no more than counts as dry, going from the wettest forwards (1) or backwards (-1); null where it is never wet or never dry.</summary>
+    private static int? Turn(double[] heldGPerM2, int step)
+    {
+        int wettest = Array.IndexOf(heldGPerM2, heldGPerM2.Max());
+        if (heldGPerM2[wettest] <= DryUpToGPerM2) return null;
+        for (int i = 1; i < 12; i++)
+            if (heldGPerM2[(wettest + step * i + 12) % 12] <= DryUpToGPerM2) return (wettest + step * i + 12) % 12;
+        return null;
     }
 
     /// <summary>A layer that holds water between two tight ones while air can get in.</summary>

@@ -57,7 +57,8 @@ internal static class FindingList
             if (damp.Verdict == DampVerdict.StaysWet) yield return new(FindingKind.StaysWet, damp.Name, damp.Year!.PeakGPerM2);
             if (damp.TrappedLayer is { } layer) yield return new(FindingKind.WaterTrapped, $"{damp.Name}, {layer}");
         }
-        foreach (MouldAnswer mould in found.Mould)
+        // One for each panel, its worst place: the list of all stands in the assessment.
+        foreach (MouldAnswer mould in found.Mould.DistinctBy(mould => mould.Panel))
             if (mould.CanGrow) yield return new(FindingKind.Mould, mould.Name, mould.SurfaceHumidityFraction);
     }
 

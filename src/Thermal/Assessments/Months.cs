@@ -66,6 +66,6 @@ internal sealed record Months(IReadOnlyList<ZoneState> Lived, IReadOnlyList<doub
         if (place.Kind is ColdKind.Glass or ColdKind.Frame or ColdKind.BehindLining) return false;
         Surface surface = vehicle.Surfaces.First(other => other.Name == place.Panel);
         Stack stack = surface.Openings.FirstOrDefault(opening => opening.Name == place.Opening)?.Leaf ?? surface.Stack;
-        return stack.Layers[0] is SolidLayer { Material.MouldClass: not null };
+        return stack.Layers[0] is SolidLayer { Material.MouldClass: not null and not MouldClass.Resistant };
     }
 }
