@@ -52,6 +52,48 @@ public class InterstitialExactTests
         Assert.Equal((DampVerdict.WetDriesByMonth, 0, 1, 1), (account.Verdict, account.StartMonth, account.DryMonth, account.YearsComputed));
     }
 
+    /// <summary>The plane of the test above, with air that carries water away as well: both shares follow their rates.</summary>
+    [Fact]
+    public void Passing_air_shortens_the_drying_and_takes_its_share()
+    {
+        const double airKgPerM2S = 1e-7;
+        MonthConditions wet = new(20, -10, 1300, 200, 10 * 86_400, Permeability);
+        MonthConditions dry = new(20, 20, 1000, 1000, 30 * 86_400, Permeability) { SourcesAtFacesKgPerM2S = [0, 0, 0, -airKgPerM2S, 0, 0] };
+        MonthlyAccountResult account = MonthlyAccount.Run(VanResistances, VanDiffusionThicknesses, [wet, .. Enumerable.Repeat(dry, 11)]);
+        double settled = account.Months[0].HeldKgPerM2, inwards = Permeability * (SaturationPressure.OverWaterPa(20) - 1000);
+        double all = inwards * (1 + 1.0 / 1500) + airKgPerM2S;
+        Assert.Equal(-settled * airKgPerM2S / all, account.Months[1].SourceKgPerM2, 1e-13);
+        Assert.Equal(-settled * inwards / all, account.Months[1].InKgPerM2, 1e-13);
+        Assert.Equal((0.0, 0.0), (account.Months[1].HeldKgPerM2, account.Months[2].SourceKgPerM2));
+    }
+
+    /// <summary>What diffuses to the skin, 2.08e-7 kg/(m²·s), less what the air can take; nothing where the air can take more.</summary>
+    [Theory, InlineData(1e-7), InlineData(3e-7)]
+    public void Passing_air_keeps_a_skin_dry_that_wets_more_slowly_than_it_can_dry(double airKgPerM2S)
+    {
+        MonthConditions month = new(20, -10, 1300, 200, 10 * 86_400, Permeability) { SourcesAtFacesKgPerM2S = [0, 0, 0, -airKgPerM2S, 0, 0] };
+        double skinPa = SaturationPressure.PairPa(20 - 30 * 1.68 / 1.72002), arrives = Permeability * (1300 - skinPa - (skinPa - 200) / 1500);
+        MonthlyAccountResult account = MonthlyAccount.Run(VanResistances, VanDiffusionThicknesses, [.. Enumerable.Repeat(month, 12)]);
+        Assert.Equal(Math.Max(0, arrives - airKgPerM2S) * 10 * 86_400, account.Months[0].HeldKgPerM2, 1e-12);
+        Assert.Equal(-Math.Min(arrives, airKgPerM2S) * 10 * 86_400, account.Months[0].SourceKgPerM2, 1e-12);
+    }
+
+    /// <summary>A dry build-up shares the fall by s_d: 1 of 4 m; a source s there adds s/δ0·(1·3/4).</summary>
+    [Fact]
+    public void Dry_faces_share_the_fall_of_vapour_pressure_by_s_d()
+    {
+        GlaserResult night = GlaserNight.Profile([0.13, 1, 1, 0.04], [0, 1, 3, 0], 20, 10, 1000, 800, Permeability);
+        double[] expected = [1000, 1000, 950, 800, 800];
+        for (int face = 0; face < 5; face++) Assert.Equal(expected[face], night.VapourPressuresAtFacesPa[face], 1e-10);
+        double[] pressuresPa = new double[3], ratesKgPerM2S = new double[3];
+        VapourFlows flows = TautString.Solve([1, 3], [1000, 5000, 800], [], [0, 1e-8, 0], Permeability, pressuresPa, ratesKgPerM2S);
+        Assert.Equal(987.5, pressuresPa[1], 1e-10);
+        Assert.Equal((0, 12.5 * Permeability, 62.5 * Permeability), (ratesKgPerM2S[1], flows.InKgPerM2S, flows.OutKgPerM2S), SameFlows);
+    }
+
+    private static bool SameFlows((double Rate, double In, double Out) expected, (double Rate, double In, double Out) actual) =>
+        expected.Rate == actual.Rate && Math.Abs(actual.In / expected.In - 1) < 1e-12 && Math.Abs(actual.Out / expected.Out - 1) < 1e-12;
+
     [Fact]
     public void Faces_without_vapour_resistance_between_them_gather_water_at_the_coldest()
     {
