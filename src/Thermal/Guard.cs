@@ -9,8 +9,9 @@ internal static class Guard
     /// <summary>Returns <paramref name="value"/>, or refuses it; NaN is never in range.</summary>
     internal static double InRange(double value, double min, double max, string unit,
         [CallerArgumentExpression(nameof(value))] string? name = null) =>
-        value >= min && value <= max
-            ? value
-            : throw new ArgumentOutOfRangeException(name, value, string.Create(
-                CultureInfo.InvariantCulture, $"{name} must lie between {min} and {max} {unit}."));
+        value >= min && value <= max ? value : throw Refused(value, min, max, unit, name);
+
+    // Apart from the check, so that the check stays small enough to be built into the formulas that call it.
+    private static ArgumentOutOfRangeException Refused(double value, double min, double max, string unit, string? name) =>
+        new(name, value, string.Create(CultureInfo.InvariantCulture, $"{name} must lie between {min} and {max} {unit}."));
 }

@@ -45,7 +45,7 @@ internal sealed class PlaneYear
         {
             TautString.Solve(_spacingsM, _ceilingsPa[month], [], _sourcesKgPerM2S[month], _months[month].PermeabilityKgPerMSPa, pressuresPa, ratesKgPerM2S);
             DryByAir(_dryingKgPerM2S[month], [], ratesKgPerM2S);
-            wets[month] = ratesKgPerM2S.Sum() * _months[month].LengthS > MonthlyAccount.NothingKgPerM2;
+            wets[month] = Sum(ratesKgPerM2S) * _months[month].LengthS > MonthlyAccount.NothingKgPerM2;
         }
         for (int month = 0; month < wets.Length; month++)
             if (wets[month] && !wets[(month + wets.Length - 1) % wets.Length]) return month;
@@ -56,31 +56,32 @@ internal sealed class PlaneYear
     internal YearWater Run(int startMonth, double[] heldKgPerM2)
     {
         MonthWater[] waters = new MonthWater[_months.Count];
+        double[] pressuresPa = new double[NodeCount], ratesKgPerM2S = new double[NodeCount], gainKgPerM2 = new double[NodeCount];
         int? dryMonth = null, peakFace = null;
         double peakKgPerM2 = 0;
         int peakMonth = startMonth;
         for (int i = 0; i < waters.Length; i++)
         {
             int month = (startMonth + i) % waters.Length;
-            double startKgPerM2 = heldKgPerM2.Sum();
-            waters[month] = RunMonth(month, heldKgPerM2, out double mostKgPerM2, out int mostNode);
+            double startKgPerM2 = Sum(heldKgPerM2);
+            waters[month] = RunMonth(month, heldKgPerM2, pressuresPa, ratesKgPerM2S, gainKgPerM2, out double mostKgPerM2, out int mostNode);
             if (mostKgPerM2 > peakKgPerM2)
             {
                 peakKgPerM2 = mostKgPerM2;
                 peakMonth = month;
                 peakFace = ColdestFace(month, mostNode);
             }
-            if (startKgPerM2 > MonthlyAccount.NothingKgPerM2 && heldKgPerM2.Sum() <= MonthlyAccount.NothingKgPerM2) dryMonth = month;
+            if (startKgPerM2 > MonthlyAccount.NothingKgPerM2 && Sum(heldKgPerM2) <= MonthlyAccount.NothingKgPerM2) dryMonth = month;
         }
         return new(waters, dryMonth, peakKgPerM2, peakMonth, peakFace);
     }
 
-    private MonthWater RunMonth(int month, double[] heldKgPerM2, out double mostKgPerM2, out int mostNode)
+    private MonthWater RunMonth(int month, double[] heldKgPerM2, double[] pressuresPa, double[] ratesKgPerM2S, double[] gainKgPerM2, out double mostKgPerM2, out int mostNode)
     {
-        double[] startKgPerM2 = [.. heldKgPerM2], pressuresPa = new double[NodeCount], ratesKgPerM2S = new double[NodeCount];
         double leftS = _months[month].LengthS, inKgPerM2 = 0, outKgPerM2 = 0, driedKgPerM2 = 0;
-        mostKgPerM2 = heldKgPerM2.Sum();
+        mostKgPerM2 = Sum(heldKgPerM2);
         mostNode = Fullest(heldKgPerM2);
+        heldKgPerM2.CopyTo(gainKgPerM2);
         // A plane that dries lowers the pressure everywhere, so none becomes wet by it: each plane dries once at most.
         for (int split = 0; split <= 2 * NodeCount && leftS > 0; split++)
         {
@@ -92,11 +93,12 @@ internal sealed class PlaneYear
             outKgPerM2 += flows.OutKgPerM2S * stepS;
             driedKgPerM2 += driesKgPerM2S * stepS;
             leftS -= stepS;
-            if (heldKgPerM2.Sum() is double nowKgPerM2 && nowKgPerM2 > mostKgPerM2) (mostKgPerM2, mostNode) = (nowKgPerM2, Fullest(heldKgPerM2));
+            double nowKgPerM2 = Sum(heldKgPerM2);
+            if (nowKgPerM2 > mostKgPerM2) (mostKgPerM2, mostNode) = (nowKgPerM2, Fullest(heldKgPerM2));
         }
         if (leftS > 0) throw new InvalidOperationException($"Month {month}: {leftS} s left after {2 * NodeCount} drying planes.");
-        double[] gainKgPerM2 = [.. heldKgPerM2.Zip(startKgPerM2, (end, start) => end - start)];
-        return new(AtFaces(month, heldKgPerM2), AtFaces(month, gainKgPerM2), inKgPerM2, outKgPerM2, _sourcesKgPerM2S[month].Sum() * _months[month].LengthS - driedKgPerM2);
+        for (int node = 0; node < heldKgPerM2.Length; node++) gainKgPerM2[node] = heldKgPerM2[node] - gainKgPerM2[node];
+        return new(AtFaces(month, heldKgPerM2), AtFaces(month, gainKgPerM2), inKgPerM2, outKgPerM2, Sum(_sourcesKgPerM2S[month]) * _months[month].LengthS - driedKgPerM2);
     }
 
     /// <summary>Moves the water on to the month's end or to the moment the first plane runs dry; returns the time taken, s.</summary>
@@ -165,5 +167,18 @@ internal sealed class PlaneYear
         throw new InvalidOperationException($"Node {node} has no face.");
     }
 
-    private static int Fullest(double[] heldKgPerM2) => Array.IndexOf(heldKgPerM2, heldKgPerM2.Max());
+    private static double Sum(double[] values)
+    {
+        double sum = 0;
+        foreach (double value in values) sum += value;
+        return sum;
+    }
+
+    private static int Fullest(double[] heldKgPerM2)
+    {
+        int fullest = 0;
+        for (int node = 1; node < heldKgPerM2.Length; node++)
+            if (heldKgPerM2[node] > heldKgPerM2[fullest]) fullest = node;
+        return fullest;
+    }
 }

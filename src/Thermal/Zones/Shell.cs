@@ -1,3 +1,4 @@
+using System.Runtime.InteropServices;
 using Thermal.Air;
 using Thermal.Envelope;
 
@@ -18,6 +19,7 @@ public sealed class Shell
         Vehicle = vehicle;
         this.windMPerS = windMPerS;
         this.roomDensityKgPerM3 = roomDensityKgPerM3;
+        LinkEnds = [.. vehicle.Links.Select(link => (IndexOf(link.From), IndexOf(link.To)))];
         foreach (Surface surface in vehicle.Surfaces) Add(surface);
         foreach (ZoneLink link in vehicle.Links)
             if (link.State == LinkState.Closed)
@@ -28,8 +30,17 @@ public sealed class Shell
     /// <summary>Ways heat takes, air exchange left out.</summary>
     public IReadOnlyList<HeatPath> Paths => paths;
 
+    /// <summary>The same list without the cost of an interface, for the rounds of the balance.</summary>
+    internal ReadOnlySpan<HeatPath> PathSpan => CollectionsMarshal.AsSpan(paths);
+
     /// <summary>Cold places.</summary>
     public IReadOnlyList<ColdPlace> Places => places;
+
+    /// <summary>The same list without the cost of an interface.</summary>
+    internal ReadOnlySpan<ColdPlace> PlaceSpan => CollectionsMarshal.AsSpan(places);
+
+    /// <summary>Zones that each passage joins, in the vehicle's order of passages.</summary>
+    internal (int From, int To)[] LinkEnds { get; }
 
     /// <summary>The vehicle.</summary>
     public Vehicle Vehicle { get; }

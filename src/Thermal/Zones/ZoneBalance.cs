@@ -71,13 +71,6 @@ public static class ZoneBalance
         return flows;
     }
 
-    private static int IndexOf(Vehicle vehicle, string zone)
-    {
-        for (int i = 0; i < vehicle.Zones.Count; i++)
-            if (vehicle.Zones[i].Name == zone) return i;
-        throw new ArgumentException($"There is no zone called {zone}.", nameof(zone));
-    }
-
     private static void Flows(Shell shell, ZoneInputs inputs, double[] temperatures, double density, int living, double[] flows)
     {
         for (int i = 0; i < flows.Length; i++)
@@ -97,7 +90,7 @@ public static class ZoneBalance
             matrix[i * n + i] = air;
             rhs[i] = air * inputs.OutsideC;
         }
-        foreach (HeatPath path in shell.Paths)
+        foreach (HeatPath path in shell.PathSpan)
             if (path.OtherZone < 0)
             {
                 matrix[path.Zone * n + path.Zone] += path.CoefficientWPerK;
@@ -105,7 +98,7 @@ public static class ZoneBalance
             }
             else Couple(matrix, n, path.Zone, path.OtherZone, path.CoefficientWPerK);
         for (int i = 0; i < links.Length; i++)
-            Couple(matrix, n, IndexOf(shell.Vehicle, shell.Vehicle.Links[i].From), IndexOf(shell.Vehicle, shell.Vehicle.Links[i].To), links[i] * MoistAir.DryAirSpecificHeatJPerKgK);
+            Couple(matrix, n, shell.LinkEnds[i].From, shell.LinkEnds[i].To, links[i] * MoistAir.DryAirSpecificHeatJPerKgK);
         matrix.Slice(living * n, n).Clear();
         matrix[living * n + living] = 1;
         rhs[living] = inputs.LivingC;
@@ -130,7 +123,7 @@ public static class ZoneBalance
     private static double HeaterW(Shell shell, ZoneInputs inputs, double[] temperatures, double[] flows, double[] links, double density, int living)
     {
         double sum = AirWPerK(flows[living], density) * (temperatures[living] - inputs.OutsideC);
-        foreach (HeatPath path in shell.Paths)
+        foreach (HeatPath path in shell.PathSpan)
         {
             if (path.Zone == living)
                 sum += path.CoefficientWPerK * (temperatures[living] - (path.OtherZone < 0 ? inputs.OutsideC - path.SkyShareRatio * inputs.SkyBelowAirK : temperatures[path.OtherZone]));
@@ -138,7 +131,7 @@ public static class ZoneBalance
         }
         for (int i = 0; i < links.Length; i++)
         {
-            int a = IndexOf(shell.Vehicle, shell.Vehicle.Links[i].From), b = IndexOf(shell.Vehicle, shell.Vehicle.Links[i].To);
+            (int a, int b) = shell.LinkEnds[i];
             if (a == living || b == living)
                 sum += links[i] * MoistAir.DryAirSpecificHeatJPerKgK * (temperatures[living] - temperatures[a == living ? b : a]);
         }
@@ -147,12 +140,13 @@ public static class ZoneBalance
 
     private static double[] Ratios(ZoneState state, double[] links, int living)
     {
-        Vehicle vehicle = state.Shell.Vehicle;
-        int n = vehicle.Zones.Count, places = state.Shell.Places.Count;
-        double[] saturation = new double[places], ratios = new double[n];
-        bool[] wet = new bool[places];
-        for (int i = 0; i < places; i++)
-            saturation[i] = MoistAir.HumidityRatioUncheckedKgPerKg(SaturationPressure.PairUncheckedPa(state.PlaceC(state.Shell.Places[i])), state.Inputs.AirPressurePa);
+        Shell shell = state.Shell;
+        int n = shell.Vehicle.Zones.Count;
+        ReadOnlySpan<ColdPlace> places = shell.PlaceSpan;
+        double[] saturation = new double[places.Length], ratios = new double[n];
+        bool[] wet = new bool[places.Length];
+        for (int i = 0; i < places.Length; i++)
+            saturation[i] = MoistAir.HumidityRatioUncheckedKgPerKg(SaturationPressure.PairUncheckedPa(state.PlaceC(places[i])), state.Inputs.AirPressurePa);
         Span<double> matrix = stackalloc double[n * n], rhs = stackalloc double[n];
         bool changed = true;
         for (int round = 0; changed; round++)
@@ -166,10 +160,10 @@ public static class ZoneBalance
                 rhs[i] = air * state.OutsideRatioKgPerKg + (i == living ? state.Inputs.VapourKgPerS : 0);
             }
             for (int i = 0; i < links.Length; i++)
-                Couple(matrix, n, IndexOf(vehicle, vehicle.Links[i].From), IndexOf(vehicle, vehicle.Links[i].To), links[i]);
-            for (int i = 0; i < places; i++)
+                Couple(matrix, n, shell.LinkEnds[i].From, shell.LinkEnds[i].To, links[i]);
+            for (int i = 0; i < places.Length; i++)
             {
-                ColdPlace place = state.Shell.Places[i];
+                ColdPlace place = places[i];
                 if (!wet[i]) continue;
                 matrix[place.Zone * n + place.Zone] += place.TransferKgPerS;
                 rhs[place.Zone] += place.TransferKgPerS * saturation[i];
@@ -183,9 +177,9 @@ public static class ZoneBalance
             DenseSolve.Solve(matrix, rhs);
             rhs.CopyTo(ratios);
             changed = false;
-            for (int i = 0; i < places; i++)
+            for (int i = 0; i < places.Length; i++)
             {
-                ColdPlace place = state.Shell.Places[i];
+                ColdPlace place = places[i];
                 bool now = place.InUse && place.TransferKgPerS > 0 && ratios[place.Zone] > saturation[i];
                 if (now == wet[i]) continue;
                 wet[i] = now;
