@@ -17,25 +17,25 @@ public static class Assess
     /// </remarks>
     public static Assessment Of(Case asked)
     {
-        ZoneState cold = Balances.Night(asked, asked.ColdNight), mild = Balances.Night(asked, asked.MildNight);
         Case least = Extremes.OfHeat(asked, Extreme.Low), most = Extremes.OfHeat(asked, Extreme.High);
-        HeatingAnswer heating = HeatingAnswers.Of(asked, cold, mild, least, most);
-        Between mildRange = new(Balances.Night(least, least.MildNight).HeaterW, mild.HeaterW, Balances.Night(most, most.MildNight).HeaterW);
+        NightRuns cold = NightRuns.Of(asked, least, most, asked.ColdNight, least.ColdNight, most.ColdNight);
+        NightRuns mild = NightRuns.Of(asked, least, most, asked.MildNight, least.MildNight, most.MildNight);
         Months? months = Months.Of(asked, Extreme.Usual), dry = Months.Of(asked, Extreme.Low), damp = Months.Of(asked, Extreme.High);
         Assessment found = new()
         {
             Case = asked,
-            ColdNight = NightAnswers.Of(asked, asked.ColdNight, cold, heating.SteadyW),
-            MildNight = NightAnswers.Of(asked, asked.MildNight, mild, mildRange),
-            Heating = heating,
-            Panels = [.. asked.Vehicle.Surfaces.Select(surface => Panel(asked, surface, cold))],
-            BuildUps = [.. DampAnswers.BuildUps(asked.Vehicle).Select(buildUp => DampAnswers.Of(buildUp.Name, buildUp.Surface, buildUp.Stack, asked, cold, months, dry, damp))],
+            ColdNight = NightAnswers.Of(asked, asked.ColdNight, cold),
+            MildNight = NightAnswers.Of(asked, asked.MildNight, mild),
+            Heating = HeatingAnswers.Of(asked, cold, mild, least, most),
+            Panels = [.. asked.Vehicle.Surfaces.Select(surface => Panel(asked, surface, cold.Usual))],
+            BuildUps = [.. DampAnswers.BuildUps(asked.Vehicle).Select(buildUp => DampAnswers.Of(buildUp.Name, buildUp.Surface, buildUp.Stack, asked, cold.Usual, months, dry, damp))],
+            Covers = CoverAnswers.Of(asked, cold.Usual),
             Mould = Months.Mould(asked, months),
-            AirNeededCold = NightAnswers.AirNeeded(asked, cold),
-            AirNeededMild = NightAnswers.AirNeeded(asked, mild),
+            AirNeededCold = NightAnswers.AirNeeded(asked, cold.Usual),
+            AirNeededMild = NightAnswers.AirNeeded(asked, mild.Usual),
             Space = SpaceAnswers.Space(asked.Vehicle),
-            MeanK = SpaceAnswers.MeanK(asked.Vehicle, cold.Shell),
-            Tanks = HeatingAnswers.Tanks(asked, cold),
+            MeanK = SpaceAnswers.MeanK(asked.Vehicle, cold.Usual.Shell),
+            Tanks = HeatingAnswers.Tanks(asked, cold.Usual),
             Findings = [],
         };
         return found with { Findings = FindingList.Of(found) };

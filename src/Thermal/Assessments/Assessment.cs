@@ -15,6 +15,8 @@ public sealed record Assessment
     public required IReadOnlyList<PanelAnswer> Panels { get; init; }
     /// <summary>Damp inside the build-ups, one for each panel that faces the outside and each door leaf.</summary>
     public required IReadOnlyList<BuildUpDamp> BuildUps { get; init; }
+    /// <summary>Every cover of every opening on the cold night, the whole balance repeated for each.</summary>
+    public required IReadOnlyList<CoverAnswer> Covers { get; init; }
     /// <summary>Mould on inner surfaces by months, worst first; empty where the case has no months or no nights lived in.</summary>
     public required IReadOnlyList<MouldAnswer> Mould { get; init; }
     /// <summary>Air that would keep the wanted humidity on the cold and the mild night.</summary>

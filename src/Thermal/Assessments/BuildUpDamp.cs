@@ -13,6 +13,8 @@ public sealed record BuildUpDamp
     public required DampVerdict LowVerdict { get; init; }
     /// <summary>Verdict of the run with most.</summary>
     public required DampVerdict HighVerdict { get; init; }
+    /// <summary>Most water held in the year with the runs of least and most damp, g/m²; null without months.</summary>
+    public required Between? PeakRangeGPerM2 { get; init; }
     /// <summary>Where most water settles: the face between which layers, in words from inside, such as "between sheep's wool and steel".</summary>
     public required string WettestPlace { get; init; }
     /// <summary>Index of that face, 0 at the room; -1 when nowhere.</summary>

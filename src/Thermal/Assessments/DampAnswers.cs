@@ -45,13 +45,15 @@ internal static class DampAnswers
         (YearDamp? year, int? peakFace) = Year(surface, layers, zone, reaches, asked, months);
         int? wettest = year is { PeakGPerM2: > DryUpToGPerM2 } ? peakFace : byAir > 0 && byAir >= byDiffusion ? layers.FineOf(reaches) : night.WettestFace;
         BlockClimateResult block = BlockClimate.Of(layers.BareResistances, layers.BareDiffusion, surface.Place == SurfacePlace.Roof);
+        YearDamp? low = Year(surface, layers, zone, reaches, asked, least).Year, high = Year(surface, layers, zone, reaches, asked, most).Year;
         return new()
         {
             Name = name,
             Panel = surface.Name,
             Verdict = VerdictOf(year, byDiffusion + byAir),
-            LowVerdict = VerdictOf(Year(surface, layers, zone, reaches, asked, least).Year, byDiffusion + byAir),
-            HighVerdict = VerdictOf(Year(surface, layers, zone, reaches, asked, most).Year, byDiffusion + byAir),
+            LowVerdict = VerdictOf(low, byDiffusion + byAir),
+            HighVerdict = VerdictOf(high, byDiffusion + byAir),
+            PeakRangeGPerM2 = year is null ? null : Between.Spanning(low!.PeakGPerM2, year.PeakGPerM2, high!.PeakGPerM2),
             WettestPlace = wettest is { } face ? layers.Describe(stack, face) : "",
             WettestFace = wettest is { } at ? layers.StackFaceOf(at) : -1,
             NightByDiffusionGPerM2 = byDiffusion,

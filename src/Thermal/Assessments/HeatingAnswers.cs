@@ -20,14 +20,13 @@ internal static class HeatingAnswers
     private const double QuickShareFraction = 0.25;
     private const double ChamberC = 20, BatteryV = 12.8, ShowerC = 38, ColdWaterC = 8;
 
-    internal static HeatingAnswer Of(Case asked, ZoneState cold, ZoneState mild, Case least, Case most)
+    internal static HeatingAnswer Of(Case asked, NightRuns coldRuns, NightRuns mildRuns, Case least, Case most)
     {
         double factor = Derating.Factor(asked.Heater, asked.ColdNight.AltitudeM), highest = asked.Heater.HighestW * factor, lowest = asked.Heater.LowestW * factor;
-        ZoneState coldLeast = Balances.Night(least, least.ColdNight), coldMost = Balances.Night(most, most.ColdNight);
-        ZoneState mildLeast = Balances.Night(least, least.MildNight), mildMost = Balances.Night(most, most.MildNight);
+        ZoneState cold = coldRuns.Usual, coldLeast = coldRuns.LeastHeat, coldMost = coldRuns.MostHeat, mild = mildRuns.Usual;
         TwoNode node = Node(asked, cold), nodeLeast = Node(least, coldLeast), nodeMost = Node(most, coldMost);
         double difference = Difference(cold);
-        Between steady = new(coldLeast.HeaterW, cold.HeaterW, coldMost.HeaterW);
+        Between steady = coldRuns.HeaterW;
         Between warmUp = new(nodeLeast.WarmUpW(difference, asked.WarmUpH), node.WarmUpW(difference, asked.WarmUpH), nodeMost.WarmUpW(difference, asked.WarmUpH));
         Between need = new(Math.Max(steady.Low, warmUp.Low), Math.Max(steady.Value, warmUp.Value), Math.Max(steady.High, warmUp.High));
         return new()
@@ -40,7 +39,7 @@ internal static class HeatingAnswers
             LowestOutputW = lowest,
             AltitudeFactor = factor,
             Cold = OneNight(asked, steady, cold, node, highest, lowest),
-            Mild = OneNight(asked, new(mildLeast.HeaterW, mild.HeaterW, mildMost.HeaterW), mild, Node(asked, mild), highest, lowest),
+            Mild = OneNight(asked, mildRuns.HeaterW, mild, Node(asked, mild), highest, lowest),
             Suggested = HeaterLibrary.All.Where(heater => heater.Fuel == asked.Heater.Fuel && heater.HighestW * factor >= need.Value).MinBy(heater => heater.HighestW),
             DawnHeaterOffC = Between.Spanning(Dawn(most, coldMost, nodeMost), Dawn(asked, cold, node), Dawn(least, coldLeast, nodeLeast)),
             Grades = [Grade(asked, 2, 0, 2), Grade(asked, 3, -15, 4)],

@@ -15,6 +15,10 @@ public sealed record Night
     public required double LossW { get; init; }
     /// <summary>The same with its all-low and all-high runs, W.</summary>
     public required Between LossRangeW { get; init; }
+    /// <summary>Relative humidity of the living space with its runs of least and most damp, fraction.</summary>
+    public required Between HumidityRangeFraction { get; init; }
+    /// <summary>Coldest inner surface of the living space with the covers in use, °C; low is the coldest run.</summary>
+    public required Between ColdestRangeC { get; init; }
     /// <summary>Vapour given off inside, averaged over the hours at home, g/h.</summary>
     public required double VapourSourceGPerH { get; init; }
     /// <summary>Every inner surface: bare, behind things, glass in each state of its covers, at ribs.</summary>

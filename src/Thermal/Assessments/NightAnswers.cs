@@ -10,8 +10,9 @@ namespace Thermal.Assessments;
 /// <summary>Makes a <see cref="Night"/> of a balance.</summary>
 internal static class NightAnswers
 {
-    internal static Night Of(Case asked, NightConditions conditions, ZoneState state, Between lossRangeW)
+    internal static Night Of(Case asked, NightConditions conditions, NightRuns runs)
     {
+        ZoneState state = runs.Usual;
         int living = ZoneBalance.LivingIndex(asked.Vehicle);
         return new()
         {
@@ -19,11 +20,22 @@ internal static class NightAnswers
             Zones = [.. Zones(state).OrderBy(zone => zone.Zone != asked.Vehicle.Living.Name)],
             Losses = Losses(state),
             LossW = state.HeaterW,
-            LossRangeW = lossRangeW,
+            LossRangeW = runs.HeaterW,
+            HumidityRangeFraction = runs.OfDamp(run => run.VapourPa(living) / SaturationPressure.PairPa(run.TemperaturesC[living])),
+            ColdestRangeC = runs.OfHeat(run => Coldest(run, living)),
             VapourSourceGPerH = BodyLoads.VapourGPerH(asked.Habits),
             Surfaces = Surfaces(state, asked.Habits.NightH),
             CarbonDioxideAtDawnPpm = BodyLoads.CarbonDioxideAtDawnPpm(asked.Habits, asked.Vehicle.Living.VolumeM3, state.OutsideAirM3PerH[living]),
         };
+    }
+
+    /// <summary>Coldest inner surface of a zone with the covers in use, °C.</summary>
+    private static double Coldest(ZoneState state, int zone)
+    {
+        double coldest = double.MaxValue;
+        foreach (ColdPlace place in state.Shell.Places)
+            if (place.Zone == zone && place.InUse && place.Kind != ColdKind.BehindLining) coldest = Math.Min(coldest, state.PlaceC(place));
+        return coldest;
     }
 
     private static IEnumerable<ZoneNight> Zones(ZoneState state)

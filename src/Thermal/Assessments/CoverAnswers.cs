@@ -1,0 +1,51 @@
+using Thermal.Air;
+using Thermal.Envelope;
+using Thermal.Zones;
+
+namespace Thermal.Assessments;
+
+/// <summary>Tries every cover of every opening on the cold night.</summary>
+internal static class CoverAnswers
+{
+    internal static IReadOnlyList<CoverAnswer> Of(Case asked, ZoneState usual)
+    {
+        List<CoverAnswer> answers = [];
+        foreach (Surface surface in asked.Vehicle.Surfaces)
+            foreach (Opening opening in surface.Openings)
+            {
+                if (opening.Coverings.Count == 0) continue;
+                answers.Add(Try(surface, opening, null));
+                foreach (Covering covering in opening.Coverings) answers.Add(Try(surface, opening, covering));
+            }
+        return answers;
+
+        CoverAnswer Try(Surface surface, Opening opening, Covering? covering)
+        {
+            bool inUse = covering?.Name == opening.NightCovering?.Name;
+            ZoneState state = inUse ? usual : Balances.Night(With(asked, surface, opening, covering), asked.ColdNight);
+            double glass = 0, elsewhere = 0, temperature = 0, spare = 0, humidity = 0;
+            foreach (ColdPlace place in state.Shell.Places)
+            {
+                if (!place.InUse) continue;
+                double grams = state.SettlingKgPerS(place) * 3.6e6 * asked.Habits.NightH;
+                if (place.Panel != surface.Name || place.Opening != opening.Name || place.Kind == ColdKind.Frame) { elsewhere += grams; continue; }
+                temperature = state.PlaceC(place);
+                spare = temperature - DewPoint.OfPressureC(state.VapourPa(place.Zone));
+                humidity = state.VapourPa(place.Zone) / SaturationPressure.PairPa(state.TemperaturesC[place.Zone]);
+                glass = grams;
+            }
+            return new(surface.Name, opening.Name, covering?.Name, inUse, temperature, spare, glass, elsewhere, humidity, state.HeaterW);
+        }
+    }
+
+    private static Case With(Case asked, Surface surface, Opening opening, Covering? covering) => asked with
+    {
+        Vehicle = asked.Vehicle with
+        {
+            Surfaces = [.. asked.Vehicle.Surfaces.Select(other => other != surface ? other : surface with
+            {
+                Openings = [.. surface.Openings.Select(one => one == opening ? opening with { CoverAtNight = covering?.Name } : one)],
+            })],
+        },
+    };
+}
