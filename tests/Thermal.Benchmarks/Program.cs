@@ -1,1 +1,17 @@
-Console.WriteLine("Benchmarks are added with what they measure.");
+using System.Globalization;
+using BenchmarkDotNet.Running;
+using Thermal.Benchmarks;
+
+CultureInfo.CurrentCulture = CultureInfo.InvariantCulture;
+switch (args)
+{
+    case ["short"]:
+        ShortForm.Print(Console.Out);
+        return 0;
+    case ["full", ..]:
+        BenchmarkRunner.Run<FullForm>(args: args[1..]);
+        return 0;
+    default:
+        Console.Error.WriteLine("Write short (a minute, figures beside yardsticks) or full (several minutes, with error estimates).");
+        return 2;
+}

@@ -1,0 +1,57 @@
+using System.Globalization;
+using Thermal.Assessments;
+using Thermal.Files;
+
+namespace Thermal.Benchmarks;
+
+/// <summary>Every figure that has a guide, beside the yardsticks of the same run.</summary>
+internal static class ShortForm
+{
+    private const int StartCount = 15, ReportCount = 3;
+
+    /// <summary>Measures and prints. The guides are for a quiet machine of two cores: compare the last column, and judge nothing by one run.</summary>
+    internal static void Print(TextWriter to)
+    {
+        double exponentialsS = Batches.Middle(() => Yardstick.MillionExponentials()).Seconds;
+        SixLayerNight night = new();
+        (double nightS, long nightBytes) = Batches.Middle(night.Solve);
+        Case van = VehicleLibrary.Find(VehicleLibrary.UsualName)!;
+        (double assessS, long assessBytes) = Batches.Middle(() => Assess.Of(van));
+
+        PublishedProgram empty = new("tests/Thermal.Benchmarks/Empty"), program = new("src/Thermal.Cli");
+        string folder = Directory.CreateTempSubdirectory("thermal-").FullName;
+        double[] emptyS = new double[StartCount], startS = new double[StartCount], reportS = new double[ReportCount];
+        for (int i = 0; i < StartCount; i++) (emptyS[i], startS[i]) = (empty.Seconds(), program.Seconds("assess"));
+        for (int i = 0; i < ReportCount; i++) reportS[i] = program.Seconds("report", "--out", folder);
+        Directory.Delete(folder, recursive: true);
+
+        to.WriteLine($"{"",-52} {"measured",12} {"guide",8}   beside the yardstick");
+        Row("yardstick: a million exponentials", Time(exponentialsS), "", "");
+        Row("yardstick: start and end of an empty program", Time(Middle(emptyS)), "", "");
+        Row("one night inside six layers", Time(nightS), "0.3 µs", Of(nightS / exponentialsS * 1e6, "exponentials"));
+        Row("  bytes allocated", Count(nightBytes), "0", "");
+        Row("assessing the library van", Time(assessS), "0.5 ms", Of(assessS / exponentialsS, "of a million exponentials"));
+        Row("  bytes allocated", Count(assessBytes), "", "");
+        Row("`assess`, published ready to run", Time(Middle(startS)), "4 ×", Of(Middle(startS) / Middle(emptyS), "× the empty program"));
+        Row("`report` with all charts, published ready to run", Time(Middle(reportS)), "3 s", Of(Middle(reportS) / Middle(emptyS), "× the empty program"));
+
+        void Row(string what, string measured, string guide, string beside) => to.WriteLine($"{what,-52} {measured,12} {guide,8}   {beside}");
+    }
+
+    private static double Middle(double[] values)
+    {
+        Array.Sort(values);
+        return values[values.Length / 2];
+    }
+
+    private static string Time(double seconds) => seconds switch
+    {
+        < 1e-3 => string.Create(CultureInfo.InvariantCulture, $"{seconds * 1e6:0.000} µs"),
+        < 1 => string.Create(CultureInfo.InvariantCulture, $"{seconds * 1e3:0.000} ms"),
+        _ => string.Create(CultureInfo.InvariantCulture, $"{seconds:0.000} s"),
+    };
+
+    private static string Count(long count) => count.ToString(CultureInfo.InvariantCulture);
+
+    private static string Of(double ratio, string what) => string.Create(CultureInfo.InvariantCulture, $"{ratio:0.00} {what}");
+}
