@@ -77,6 +77,9 @@ public static class VehicleFile
         return text.EndsWith("...\n", StringComparison.Ordinal) ? text[..^4] : text;
     }
 
+    /// <summary>A commented vehicle to begin with, for the command that writes a new file.</summary>
+    public static string Starter() => VehicleLibrary.Resource("starter")!.ReplaceLineEndings("\n");
+
     private static Reading<Case> TooLarge(string fileName, long bytes) =>
         Refused(fileName, string.Create(CultureInfo.InvariantCulture, $"{bytes} bytes are too many for a vehicle; a file has at most {MostBytes}"));
 

@@ -21,11 +21,12 @@ internal sealed class Map<T>(string what, IReadOnlyList<Field<T>> fields, Func<V
     internal override bool TryRead(Spot spot, [MaybeNullWhen(false)] out T value)
     {
         value = null;
-        if (spot.Node is not WrittenMap map)
+        if (spot.Node is not WrittenMap written)
         {
             spot.Problem($"{(spot.Node is WrittenScalar { IsNothing: true } ? "nothing" : spot.Node is WrittenList ? "a list" : "a single value")} stands here; write the keys of {what}: {KeyList()}");
             return false;
         }
+        WrittenMap map = written.Mended();
         int problemsBefore = spot.Scope.ProblemCount;
         RefuseUnknownAndDouble(spot, map);
         var values = new Values<T>(spot);

@@ -14,6 +14,7 @@ namespace Thermal.Files.Keys;
 /// <param name="shownIn">The unit a person of the trade would write; that of the record where left out.</param>
 internal sealed class QuantityNode(Dimension dimension, string unit, double lowest, double highest, string? shownIn = null) : Node<double>
 {
+    private readonly string wanted = $"{dimension.Name} such as {dimension.Example}";
     private readonly Unit kept = dimension.Find(unit)!;
     private readonly Unit shown = dimension.Find(shownIn ?? unit)!;
 
@@ -23,7 +24,7 @@ internal sealed class QuantityNode(Dimension dimension, string unit, double lowe
     internal override bool TryRead(Spot spot, out double value)
     {
         value = double.NaN;
-        if (spot.Text($"{dimension.Name} such as {dimension.Example}") is not { } text)
+        if (spot.Text(wanted) is not { } text)
             return false;
         if (!QuantityText.TryRead(text, dimension, kept, out value, out string wrong))
         {

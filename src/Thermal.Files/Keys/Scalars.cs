@@ -62,6 +62,8 @@ internal sealed class WholeNode(int fewest, int most) : Node<int>
 /// <param name="words">Word and meaning.</param>
 internal sealed class ChoiceNode<T>(IReadOnlyDictionary<string, T> words) : Node<T>
 {
+    private readonly string wanted = $"one of {string.Join(", ", words.Keys)}";
+
     /// <summary>The names of an enumeration in snake_case.</summary>
     internal static ChoiceNode<TEnum> Of<TEnum>() where TEnum : struct, Enum =>
         new(Enum.GetValues<TEnum>().ToDictionary(value => SnakeCase(value.ToString()), value => value));
@@ -72,7 +74,7 @@ internal sealed class ChoiceNode<T>(IReadOnlyDictionary<string, T> words) : Node
     internal override bool TryRead(Spot spot, [MaybeNullWhen(false)] out T value)
     {
         value = default;
-        if (spot.Text($"one of {string.Join(", ", words.Keys)}") is not { } text)
+        if (spot.Text(wanted) is not { } text)
             return false;
         if (words.TryGetValue(text, out value))
             return true;

@@ -24,6 +24,26 @@ internal sealed record WrittenScalar(int Line, int Column, string Text, bool IsQ
 /// <param name="Entries">Keys and values.</param>
 internal sealed record WrittenMap(int Line, int Column, IReadOnlyList<(WrittenScalar Key, WrittenNode Value)> Entries) : WrittenNode(Line, Column)
 {
+    /// <summary>
+    /// The map with values put together again that a decimal comma tore apart: on one line, {thickness: 2,5 mm} is the key
+    /// thickness with 2 and the key "5 mm" with nothing.
+    /// </summary>
+    internal WrittenMap Mended()
+    {
+        if (!Entries.Any(entry => IsTornOff(entry)))
+            return this;
+        List<(WrittenScalar Key, WrittenNode Value)> mended = [];
+        foreach ((WrittenScalar Key, WrittenNode Value) entry in Entries)
+            if (mended.Count > 0 && IsTornOff(entry) && mended[^1].Value is WrittenScalar { IsNothing: false } before)
+                mended[^1] = (mended[^1].Key, before with { Text = $"{before.Text},{entry.Key.Text}" });
+            else
+                mended.Add(entry);
+        return this with { Entries = mended };
+    }
+
+    private static bool IsTornOff((WrittenScalar Key, WrittenNode Value) entry) =>
+        entry.Key.Text.Length > 0 && char.IsAsciiDigit(entry.Key.Text[0]) && entry.Value is WrittenScalar { IsNothing: true };
+
     /// <summary>What stands behind a key; null where the key is missing.</summary>
     internal WrittenNode? this[string key] => Entries.FirstOrDefault(entry => entry.Key.Text == key).Value;
 }

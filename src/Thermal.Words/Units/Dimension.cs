@@ -6,6 +6,7 @@ namespace Thermal.Words.Units;
 public sealed class Dimension
 {
     private readonly Func<double, Enum, Enum, double> convert;
+    private readonly Lazy<Dictionary<string, Unit>> bySpelling;
 
     /// <param name="name">With its article, such as "a length".</param>
     /// <param name="example">How a good value looks, such as "40 mm".</param>
@@ -17,6 +18,7 @@ public sealed class Dimension
         Example = example;
         Units = units;
         this.convert = convert;
+        bySpelling = new(() => units.SelectMany(unit => unit.BareSpellings.Distinct().Select(bare => KeyValuePair.Create(bare, unit))).ToDictionary(StringComparer.Ordinal));
     }
 
     /// <summary>With its article, such as "a length".</summary>
@@ -46,11 +48,7 @@ public sealed class Dimension
 
     /// <summary>The unit of this dimension with that spelling, or null.</summary>
     /// <param name="spelling">Any accepted spelling, such as W/mK.</param>
-    public Unit? Find(string spelling)
-    {
-        string bare = Unit.Bare(spelling);
-        return Units.FirstOrDefault(unit => unit.IsWritten(bare, StringComparison.Ordinal));
-    }
+    public Unit? Find(string spelling) => bySpelling.Value.GetValueOrDefault(spelling) ?? bySpelling.Value.GetValueOrDefault(Unit.Bare(spelling));
 
     // 9 mm times 0.001 is 0.009000000000000001 in binary; fifteen digits give back the decimal that was written.
     private static double Exact(double value) => double.IsFinite(value) && value != 0

@@ -8,7 +8,7 @@ namespace Thermal.Words.Units;
 /// <remarks>UnitsNet's own parser is not used: in some cultures it reads 1,5 m as 15 m and 1.234 m as 1234 m.</remarks>
 public static partial class QuantityText
 {
-    // A number too large for a double must not become infinite, and a text longer than this is not a quantity.
+    // A text longer than this is not a quantity. Limit chosen by us.
     private const int LongestText = 60;
 
     /// <summary>Reads text such as "40 mm".</summary>
@@ -29,46 +29,73 @@ public static partial class QuantityText
     /// <returns>True where it was read.</returns>
     public static bool TryRead(string text, Dimension dimension, Unit into, out double value, out string wrong)
     {
-        value = double.NaN;
-        text = Plain(text);
-        if (text.Length > LongestText)
-            wrong = $"this is too long for a value; write {Like(dimension)}";
-        else if (WrongInNumber(text, dimension) is { } fault)
-            wrong = fault;
-        else
-            wrong = ReadParts(text, dimension, into, ref value);
-        return wrong.Length == 0;
+        bool isRead = TrySplit(text, dimension, out double number, out Unit? unit);
+        value = isRead ? dimension.Convert(number, unit!, into) : double.NaN;
+        wrong = isRead ? "" : WhatIsWrong(Plain(text), dimension);
+        return isRead;
     }
 
-    /// <summary>The number and the unit of a text that <see cref="TryRead(string, Dimension, out double, out string)"/> reads.</summary>
+    /// <summary>The number and the unit of a text, each as written.</summary>
     /// <param name="text">Number, then unit.</param>
     /// <param name="dimension">What it measures.</param>
-    /// <param name="number">The number as written.</param>
+    /// <param name="number">The number beside the unit; NaN with false.</param>
     /// <param name="unit">The unit; null with false.</param>
+    /// <returns>True where the text is a number and a unit of that dimension.</returns>
     public static bool TrySplit(string text, Dimension dimension, out double number, [NotNullWhen(true)] out Unit? unit)
     {
-        Match match = NumberThenUnit().Match(Plain(text));
-        number = match.Success ? double.Parse(match.Groups[1].Value, NumberStyles.Float, CultureInfo.InvariantCulture) : double.NaN;
-        unit = match.Success ? dimension.Find(match.Groups[2].Value.Trim()) : null;
+        text = Plain(text);
+        int length = text.Length <= LongestText ? NumberLength(text) : 0;
+        number = length > 0 ? Value(text[..length]) : double.NaN;
+        unit = double.IsFinite(number) ? dimension.Find(text[length..].Trim()) : null;
         return unit is not null;
     }
 
-    private static string ReadParts(string text, Dimension dimension, Unit into, ref double value)
+    private static double Value(string number) => double.Parse(number, NumberStyles.Float, CultureInfo.InvariantCulture);
+
+    // Sign, digits without a leading zero, point and digits, exponent: the length of the number at the beginning, 0 where there is none.
+    private static int NumberLength(string text)
     {
-        Match match = NumberThenUnit().Match(text);
-        if (!match.Success)
+        int start = text.Length > 0 && text[0] is '+' or '-' ? 1 : 0;
+        int end = AfterDigits(text, start);
+        if (end == start || (text[start] == '0' && end > start + 1))
+            return 0;
+        if (end < text.Length && text[end] == '.')
+        {
+            int point = end;
+            end = AfterDigits(text, point + 1);
+            if (end == point + 1)
+                return 0;
+        }
+        if (end < text.Length && text[end] is 'e' or 'E')
+        {
+            int first = end + 1 < text.Length && text[end + 1] is '+' or '-' ? end + 2 : end + 1;
+            end = AfterDigits(text, first) is var last && last > first ? last : end;
+        }
+        return end < text.Length && text[end] == '.' ? 0 : end;
+    }
+
+    private static int AfterDigits(string text, int at)
+    {
+        while (at < text.Length && char.IsAsciiDigit(text[at]))
+            at++;
+        return at;
+    }
+
+    private static string WhatIsWrong(string text, Dimension dimension)
+    {
+        if (text.Length > LongestText)
+            return $"this is too long for a value; write {Like(dimension)}";
+        if (WrongInNumber(text, dimension) is { } fault)
+            return fault;
+        int length = NumberLength(text);
+        if (length == 0)
             return $"\"{text}\" is not a value; write {Like(dimension)}";
-        string number = match.Groups[1].Value;
-        string unitText = match.Groups[2].Value.Trim();
-        double written = double.Parse(number, NumberStyles.Float, CultureInfo.InvariantCulture);
-        if (!double.IsFinite(written))
+        string number = text[..length], unitText = text[length..].Trim();
+        if (!double.IsFinite(Value(number)))
             return $"{number} is too large to be a value; write {Like(dimension)}";
-        if (unitText.Length == 0 && !dimension.MayBeBare)
-            return $"{number} has no unit; write it with one, for instance {WithUnits(number, dimension)}";
-        if (dimension.Find(unitText) is not { } unit)
-            return WrongUnit(number, unitText, dimension);
-        value = dimension.Convert(written, unit, into);
-        return "";
+        return unitText.Length == 0
+            ? $"{number} has no unit; write it with one, for instance {WithUnits(number, dimension)}"
+            : WrongUnit(number, unitText, dimension);
     }
 
     private static string? WrongInNumber(string text, Dimension dimension)
@@ -96,7 +123,7 @@ public static partial class QuantityText
     private static string WrongUnit(string number, string unitText, Dimension dimension)
     {
         string bare = Unit.Bare(unitText);
-        if (dimension.Units.FirstOrDefault(unit => unit.IsWritten(bare, StringComparison.OrdinalIgnoreCase)) is { Spelling.Length: > 0 } near)
+        if (dimension.Units.FirstOrDefault(unit => unit.BareSpellings.Contains(bare, StringComparer.OrdinalIgnoreCase)) is { Spelling.Length: > 0 } near)
             return $"\"{unitText}\" is not a unit; write {number} {near.Spelling}";
         if (Dimensions.All.FirstOrDefault(other => other.Find(unitText) is not null) is { } other)
             return $"{unitText} measures {other.Name[(other.Name.IndexOf(' ', StringComparison.Ordinal) + 1)..]}, and this must be {dimension.Name}; write {Like(dimension)}";
@@ -114,8 +141,6 @@ public static partial class QuantityText
 
     private static string Plain(string text) => text.Trim().Replace('\u2212', '-').Replace('\u00A0', ' ').Replace('\u202F', ' ');
 
-    [GeneratedRegex(@"^([-+]?[0-9]+(?:\.[0-9]+)?(?:[eE][-+]?[0-9]{1,3})?)(?![0-9.])\s*(.*)$", RegexOptions.CultureInvariant | RegexOptions.Singleline)]
-    private static partial Regex NumberThenUnit();
     [GeneratedRegex(@"^[-+]?\.?(nan|inf|infinity|∞)\b", RegexOptions.CultureInvariant | RegexOptions.IgnoreCase)]
     private static partial Regex NotANumber();
     [GeneratedRegex(@"^[-+]?[0-9]+,([0-9]+)", RegexOptions.CultureInvariant)]

@@ -22,9 +22,6 @@ public sealed record Unit(string Spelling, IReadOnlyList<string> AlsoWritten, En
         return bare[..length].ToString();
     }
 
-    /// <summary>True when the bare text is this unit.</summary>
-    /// <param name="bare">A spelling that went through <see cref="Bare"/>.</param>
-    /// <param name="comparison">With or without regard to capitals.</param>
-    public bool IsWritten(string bare, StringComparison comparison) =>
-        string.Equals(Bare(Spelling), bare, comparison) || AlsoWritten.Any(other => string.Equals(Bare(other), bare, comparison));
+    /// <summary>All spellings, bare.</summary>
+    internal IEnumerable<string> BareSpellings => AlsoWritten.Append(Spelling).Select(Bare);
 }

@@ -101,8 +101,8 @@ public sealed class QuantityTextTests
     }));
 
     [Fact]
-    public void No_spelling_means_two_units_of_one_dimension() => Assert.All(Dimensions.All, dimension => Assert.Distinct(
-        dimension.Units.SelectMany(unit => unit.AlsoWritten.Append(unit.Spelling).Select(Unit.Bare).Distinct())));
+    public void Every_spelling_finds_its_own_unit() => Assert.All(Dimensions.All, dimension => Assert.All(dimension.Units, unit =>
+        Assert.All(unit.AlsoWritten.Append(unit.Spelling), spelling => Assert.Same(unit, dimension.Find(spelling)))));
 
     [Fact]
     public void Every_example_can_be_read() => Assert.All(Dimensions.All, dimension =>
