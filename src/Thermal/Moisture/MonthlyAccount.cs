@@ -61,13 +61,13 @@ public static class MonthlyAccount
     private static MonthlyAccountResult Dry(PlaneYear year)
     {
         YearWater water = year.Run(0, new double[year.NodeCount]);
-        return new(DampVerdict.Dry, water.Months, 0, null, 0, 0, null, 0, 1);
+        return new(YearOutcome.Dry, water.Months, 0, null, 0, 0, null, 0, 1);
     }
 
     private static MonthlyAccountResult Report(YearWater water, int startMonth, double growthKgPerM2PerYear, int years)
     {
         bool dries = water.DryMonth is not null && growthKgPerM2PerYear <= 0;
-        return new(dries ? DampVerdict.WetDriesByMonth : DampVerdict.StaysWet, water.Months, startMonth, dries ? water.DryMonth : null,
+        return new(dries ? YearOutcome.WetDriesByMonth : YearOutcome.StaysWet, water.Months, startMonth, dries ? water.DryMonth : null,
             water.PeakKgPerM2, water.PeakMonth, water.PeakFace, growthKgPerM2PerYear, years);
     }
 }

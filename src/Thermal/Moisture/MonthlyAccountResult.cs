@@ -14,7 +14,7 @@ namespace Thermal.Moisture;
 /// <param name="GrowthKgPerM2PerYear">Water added year after year, kg/(m²·a); zero once the years repeat.</param>
 /// <param name="YearsComputed">Years computed until that was known, 1 to 200.</param>
 public sealed record MonthlyAccountResult(
-    DampVerdict Verdict,
+    YearOutcome Verdict,
     IReadOnlyList<MonthWater> Months,
     int StartMonth,
     int? DryMonth,

@@ -49,7 +49,7 @@ public class InterstitialExactTests
         Assert.InRange(Permeability * fallPa * (1 + ratio) * 30 * 86_400 / settled, 2, 8); // it would have dried several times over
         Assert.Equal(-settled / (1 + ratio), account.Months[1].InKgPerM2, 1e-13);
         Assert.Equal(settled * ratio / (1 + ratio), account.Months[1].OutKgPerM2, 1e-13);
-        Assert.Equal((DampVerdict.WetDriesByMonth, 0, 1, 1), (account.Verdict, account.StartMonth, account.DryMonth, account.YearsComputed));
+        Assert.Equal((YearOutcome.WetDriesByMonth, 0, 1, 1), (account.Verdict, account.StartMonth, account.DryMonth, account.YearsComputed));
     }
 
     /// <summary>The plane of the test above, with air that carries water away as well: both shares follow their rates.</summary>

@@ -100,7 +100,7 @@ public class MoistureLawTests
         int faces = stack.R.Length + 1, sourceFace = 1 + anywhere % (faces - 2);
         MonthConditions[] months = [.. climate.Select(m => Month(m, faces, sourceFace))];
         MonthlyAccountResult account = MonthlyAccount.Run(stack.R, spacings, months);
-        if (account.Verdict == DampVerdict.Dry) return;
+        if (account.Verdict == YearOutcome.Dry) return;
 
         double[] held = new double[faces];
         int reported = account.StillAccumulating ? 0 : account.YearsComputed - 1, last = account.StillAccumulating ? account.YearsComputed : reported;

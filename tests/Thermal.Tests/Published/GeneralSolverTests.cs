@@ -29,7 +29,7 @@ public class GeneralSolverTests
     {
         MonthlyAccountResult account = Run("several planes", [0.13, 0.5, 0.7, 0.7, 0.02, 0.04], [0.05, 0.4, 0.8, 0.8, 0.7, 0.01], out IReadOnlyList<object[]> rows);
         SameWater(rows, account);
-        Assert.Equal((DampVerdict.WetDriesByMonth, 10, 7, 4), (account.Verdict, account.StartMonth, account.DryMonth, account.PeakFace));
+        Assert.Equal((YearOutcome.WetDriesByMonth, 10, 7, 4), (account.Verdict, account.StartMonth, account.DryMonth, account.PeakFace));
     }
 
     [Fact]
@@ -37,7 +37,7 @@ public class GeneralSolverTests
     {
         MonthlyAccountResult account = Run("tight skin with air behind", [0.13, 0.05, 0.7, 0.7, 0.0001, 0.04], [0.01, 0.9, 0.03, 0.03, 1500, 0.01], out IReadOnlyList<object[]> rows);
         SameWater(rows, account);
-        Assert.Equal((DampVerdict.WetDriesByMonth, 11, 8, 2), (account.Verdict, account.StartMonth, account.DryMonth, account.PeakMonth));
+        Assert.Equal((YearOutcome.WetDriesByMonth, 11, 8, 2), (account.Verdict, account.StartMonth, account.DryMonth, account.PeakMonth));
     }
 
     [Fact]
@@ -45,7 +45,7 @@ public class GeneralSolverTests
     {
         MonthlyAccountResult account = Run("stays wet", [0.13, 0.05, 0.5, 0.9, 0.0001, 0.04], [0.01, 0.9, 0.5, 1.2, 2000, 0.01], out IReadOnlyList<object[]> rows);
         SameWater(rows, account);
-        Assert.Equal((DampVerdict.StaysWet, 8, null, true), (account.Verdict, account.StartMonth, account.DryMonth, account.StillAccumulating));
+        Assert.Equal((YearOutcome.StaysWet, 8, null, true), (account.Verdict, account.StartMonth, account.DryMonth, account.StillAccumulating));
         Assert.Equal((double)rows[7][9], account.GrowthKgPerM2PerYear, ToleranceKgPerM2); // wet all year: each year adds what the first one did
     }
 }

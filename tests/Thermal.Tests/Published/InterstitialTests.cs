@@ -75,7 +75,7 @@ public class InterstitialTests
             Assert.Equal((double)rows[month][4], account.Months[month].GainAtFacesKgPerM2[3], 0.00005);
             Assert.Equal((double)rows[month][5], account.Months[month].HeldAtFacesKgPerM2[3], 0.00005);
         }
-        Assert.Equal(DampVerdict.WetDriesByMonth, account.Verdict);
+        Assert.Equal(YearOutcome.WetDriesByMonth, account.Verdict);
         Assert.Equal((9, 7, 2, 3), (account.StartMonth, account.DryMonth, account.PeakMonth, account.PeakFace));
         Assert.Equal(0.9994, account.PeakKgPerM2, 0.00005);
     }

@@ -82,7 +82,7 @@ public class MoistureRefusalTests
     {
         MonthConditions[] Brought(params double[] sources) => [.. Year.Select(month => month with { SourcesAtFacesKgPerM2S = sources })];
         double[] resistances = [0.13, 1, 0.1, 0.04], diffusionThicknesses = [0, 1, 2, 0];
-        Assert.Equal(DampVerdict.StaysWet, MonthlyAccount.Run(resistances, diffusionThicknesses, Brought(0, 0, 1e-6, 0, 0)).Verdict);
+        Assert.Equal(YearOutcome.StaysWet, MonthlyAccount.Run(resistances, diffusionThicknesses, Brought(0, 0, 1e-6, 0, 0)).Verdict);
         Assert.Throws<ArgumentException>(() => MonthlyAccount.Run(resistances, diffusionThicknesses, Brought(0, 1e-8, 0, 0, 0)));
         Assert.Throws<ArgumentException>(() => MonthlyAccount.Run(resistances, diffusionThicknesses, Brought(0, 0, 1e-8)));
         Assert.Throws<ArgumentOutOfRangeException>(() => MonthlyAccount.Run(resistances, diffusionThicknesses, Brought(0, 0, double.NaN, 0, 0)));

@@ -1,7 +1,7 @@
 namespace Thermal.Moisture;
 
 /// <summary>What twelve months make of a build-up. Grams decide how much it matters; this says only whether it dries.</summary>
-public enum DampVerdict
+public enum YearOutcome
 {
     /// <summary>Nothing settles in any month.</summary>
     Dry,
