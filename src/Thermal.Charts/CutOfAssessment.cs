@@ -1,0 +1,55 @@
+using Thermal.Assessments;
+using Thermal.Envelope;
+using Thermal.Materials;
+
+namespace Thermal.Charts;
+
+/// <summary>Takes one build-up out of an assessment, as its pictures need it.</summary>
+public static class CutOfAssessment
+{
+    // Surfaces less than this from flat are drawn as roof or floor, the others as a side.
+    private const double FlatWithinDeg = 45;
+
+    /// <summary>The cut of one build-up on the cold night.</summary>
+    /// <param name="assessment">The assessment.</param>
+    /// <param name="damp">One of its build-ups.</param>
+    /// <exception cref="InvalidOperationException">The build-up's panel or zone is not in the assessment.</exception>
+    public static BuildUpCut Of(Assessment assessment, BuildUpDamp damp)
+    {
+        Surface surface = assessment.Case.Vehicle.Surfaces.First(s => s.Name == damp.Panel);
+        Stack stack = surface.Openings.FirstOrDefault(opening => damp.Name == $"{surface.Name}, {opening.Name}")?.Leaf ?? surface.Stack;
+        ZoneNight inside = assessment.ColdNight.Zones.First(zone => zone.Zone == surface.Zone);
+        ZoneNight? beyond = surface.Outside == OuterSide.OtherZone ? assessment.ColdNight.Zones.First(zone => zone.Zone == surface.OtherZone) : null;
+        return new BuildUpCut
+        {
+            Name = damp.Name,
+            Attitude = AttitudeOf(surface),
+            Layers = [.. stack.Layers.Select((layer, i) => LayerOf(layer, damp.DiffusionThicknessesM[i]))],
+            TemperaturesAtFacesC = damp.TemperaturesAtFacesC,
+            VapourPressuresAtFacesPa = damp.VapourAtFacesPa,
+            SettlesByDiffusionGPerM2 = damp.NightByDiffusionGPerM2,
+            ReachingDewPointsC = [.. Enumerable.Range(0, stack.Layers.Count + 1).Select(face => face <= damp.AirReachesFace ? damp.RoomDewPointC : (double?)null)],
+            InsideC = inside.TemperatureC,
+            InsideHumidityFraction = inside.RelativeHumidityFraction,
+            InsideName = surface.Zone,
+            OutsideC = beyond?.TemperatureC ?? assessment.ColdNight.Conditions.OutsideC,
+            OutsideName = beyond?.Zone ?? OutsideOf(surface),
+            RibsNotDrawn = string.Join(", ", surface.Ribs.Select(rib => rib.Name).Concat(surface.Bolts.Select(bolt => bolt.Name)).Distinct()),
+        };
+    }
+
+    private static CutLayer LayerOf(StackLayer layer, double diffusionThicknessM) => layer is SolidLayer solid
+        ? new CutLayer(solid.Name, solid.ThicknessM, diffusionThicknessM, solid.Material.Group, solid.Battens?.AreaFraction ?? 0)
+        : new CutLayer(layer.Name, layer.ThicknessM, diffusionThicknessM, MaterialGroup.Fluid);
+
+    private static Attitude AttitudeOf(Surface surface) => surface.TiltDeg switch
+    {
+        < FlatWithinDeg => Attitude.Roof,
+        > 180 - FlatWithinDeg => Attitude.Floor,
+        _ => surface.Place is SurfacePlace.Left or SurfacePlace.Rear ? Attitude.OutsideLeft : Attitude.OutsideRight,
+    };
+
+    private static string OutsideOf(Surface surface) => surface.Outside == OuterSide.Road
+        ? "sheltered road side"
+        : surface.TiltDeg < FlatWithinDeg ? "sky and air" : "outside air";
+}
