@@ -103,6 +103,8 @@ internal static class Samples
             VapourSourceGPerH = 120,
             Surfaces = [],
             CarbonDioxideAtDawnPpm = 1400,
+            ColdestRangeC = new Between(2, 4, 6),
+            HumidityRangeFraction = new Between(0.5, 0.58, 0.65),
         };
     }
 
