@@ -17,16 +17,16 @@ public static class Assess
     /// </remarks>
     public static Assessment Of(Case asked)
     {
-        Case least = Extremes.OfHeat(asked, Extreme.Low), most = Extremes.OfHeat(asked, Extreme.High);
-        NightRuns cold = NightRuns.Of(asked, least, most, asked.ColdNight, least.ColdNight, most.ColdNight);
-        NightRuns mild = NightRuns.Of(asked, least, most, asked.MildNight, least.MildNight, most.MildNight);
-        Months? months = Months.Of(asked, Extreme.Usual), dry = Months.Of(asked, Extreme.Low), damp = Months.Of(asked, Extreme.High);
+        CaseRuns cases = CaseRuns.Of(asked);
+        NightRuns cold = NightRuns.Of(cases, one => one.ColdNight), mild = NightRuns.Of(cases, one => one.MildNight, cold);
+        Months? months = Months.Of(asked, Extreme.Usual, mild.Usual.Shell);
+        Months? dry = Months.Of(cases.LeastDamp, Extreme.Low, mild.LeastDamp.Shell), damp = Months.Of(cases.MostDamp, Extreme.High, mild.MostDamp.Shell);
         Assessment found = new()
         {
             Case = asked,
             ColdNight = NightAnswers.Of(asked, asked.ColdNight, cold),
             MildNight = NightAnswers.Of(asked, asked.MildNight, mild),
-            Heating = HeatingAnswers.Of(asked, cold, mild, least, most),
+            Heating = HeatingAnswers.Of(cases, cold, mild),
             Panels = [.. asked.Vehicle.Surfaces.Select(surface => Panel(asked, surface, cold.Usual))],
             BuildUps = [.. DampAnswers.BuildUps(asked.Vehicle).Select(buildUp => DampAnswers.Of(buildUp.Name, buildUp.Surface, buildUp.Stack, asked, cold.Usual, months, dry, damp))],
             Covers = CoverAnswers.Of(asked, cold.Usual),
@@ -46,9 +46,9 @@ public static class Assess
         double wind = asked.ColdNight.WindMPerS;
         StackTransmittance found = Transmittance.Of(surface.Stack, surface.Direction, SurfaceResistance.InsideM2KPerW(surface.Direction), Shell.OutsideFilmM2KPerW(surface, wind));
         double bridges = surface.Ribs.Sum(rib => rib.PsiWPerMK.Value * rib.LengthM) + surface.Bolts.Sum(bolt => bolt.ChiWPerK.Value * bolt.Count), loss = 0, coldest = double.MaxValue;
-        foreach (HeatPath path in cold.Shell.Paths)
+        foreach (HeatPath path in cold.Shell.PathSpan)
             if (path.Panel == surface.Name) loss += path.CoefficientWPerK * (cold.TemperaturesC[path.Zone] - Outer(path.OtherZone, path.SkyShareRatio));
-        foreach (ColdPlace place in cold.Shell.Places)
+        foreach (ColdPlace place in cold.Shell.PlaceSpan)
             if (place.Panel == surface.Name && place.InUse && place.Kind != ColdKind.BehindLining) coldest = Math.Min(coldest, cold.PlaceC(place));
         int zone = DampAnswers.IndexOf(asked.Vehicle, surface.Zone), other = surface.Outside == OuterSide.OtherZone ? DampAnswers.IndexOf(asked.Vehicle, surface.OtherZone!) : -1;
         return new()

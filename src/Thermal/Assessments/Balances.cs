@@ -16,14 +16,17 @@ internal static class Balances
     /// <summary>Wind of a mean month, m/s. Source: OURS, as on the nights.</summary>
     private const double MonthWindMPerS = NightConditions.UsualWindMPerS;
 
-    internal static Shell ShellOf(Case asked, double windMPerS, double airPressurePa) =>
-        Shell.Of(asked.Vehicle, windMPerS, MoistAir.DryAirDensityKgPerM3(asked.Habits.SetPointC, 0, airPressurePa));
+    private static Shell ShellOf(Case asked, double windMPerS, double airPressurePa, Shell? known)
+    {
+        double density = MoistAir.DryAirDensityKgPerM3(asked.Habits.SetPointC, 0, airPressurePa);
+        return known is not null && known.HoldsFor(asked.Vehicle, windMPerS, density) ? known : Shell.Of(asked.Vehicle, windMPerS, density);
+    }
 
-    /// <summary>One night, inputs as the case says.</summary>
-    internal static ZoneState Night(Case asked, NightConditions night, Extreme vapour = Extreme.Usual)
+    /// <summary>One night, inputs as the case says; a known shell is used again where it holds.</summary>
+    internal static ZoneState Night(Case asked, NightConditions night, Extreme vapour = Extreme.Usual, Shell? known = null)
     {
         double pressure = Atmosphere.PressurePa(night.AltitudeM);
-        return ZoneBalance.Solve(ShellOf(asked, night.WindMPerS, pressure),
+        return ZoneBalance.Solve(ShellOf(asked, night.WindMPerS, pressure, known),
             Inputs(asked, night.OutsideC, night.RelativeHumidityFraction * SaturationPressure.OverWaterPa(night.OutsideC), pressure,
                 night.WindMPerS, night.SkyBelowAirK, vapour));
     }
@@ -32,7 +35,7 @@ internal static class Balances
     internal static ZoneState Month(Case asked, Shell shell, MonthNormals month, double airPressurePa, Extreme vapour) =>
         ZoneBalance.Solve(shell, Inputs(asked, month.MeanC, month.VapourPressurePa, airPressurePa, MonthWindMPerS, 0, vapour));
 
-    internal static Shell MonthShell(Case asked, double airPressurePa) => ShellOf(asked, MonthWindMPerS, airPressurePa);
+    internal static Shell MonthShell(Case asked, double airPressurePa, Shell known) => ShellOf(asked, MonthWindMPerS, airPressurePa, known);
 
     private static ZoneInputs Inputs(Case asked, double outsideC, double outsidePa, double pressurePa, double windMPerS, double skyK, Extreme vapour)
     {

@@ -22,9 +22,9 @@ internal static class CoverAnswers
         CoverAnswer Try(Surface surface, Opening opening, Covering? covering)
         {
             bool inUse = covering?.Name == opening.NightCovering?.Name;
-            ZoneState state = inUse ? usual : Balances.Night(With(asked, surface, opening, covering), asked.ColdNight);
+            ZoneState state = inUse ? usual : ZoneBalance.Solve(usual.Shell.WithCover(surface, opening, covering), usual.Inputs);
             double glass = 0, elsewhere = 0, temperature = 0, spare = 0, humidity = 0;
-            foreach (ColdPlace place in state.Shell.Places)
+            foreach (ColdPlace place in state.Shell.PlaceSpan)
             {
                 if (!place.InUse) continue;
                 double grams = state.SettlingKgPerS(place) * 3.6e6 * asked.Habits.NightH;
@@ -37,15 +37,4 @@ internal static class CoverAnswers
             return new(surface.Name, opening.Name, covering?.Name, inUse, temperature, spare, glass, elsewhere, humidity, state.HeaterW);
         }
     }
-
-    private static Case With(Case asked, Surface surface, Opening opening, Covering? covering) => asked with
-    {
-        Vehicle = asked.Vehicle with
-        {
-            Surfaces = [.. asked.Vehicle.Surfaces.Select(other => other != surface ? other : surface with
-            {
-                Openings = [.. surface.Openings.Select(one => one == opening ? opening with { CoverAtNight = covering?.Name } : one)],
-            })],
-        },
-    };
 }

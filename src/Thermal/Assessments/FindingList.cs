@@ -66,7 +66,7 @@ internal static class FindingList
     {
         foreach (PanelAnswer panel in found.Panels)
         {
-            string signature = panel.Surface.Stack.Signature;
+            string? signature = panel.Surface.Ribs.Count + panel.Surface.Bolts.Count == 0 ? null : panel.Surface.Stack.Signature;
             IEnumerable<(string Name, string? GivenFor)> bridges = panel.Surface.Ribs.Select(rib => (rib.Name, rib.GivenFor)).Concat(panel.Surface.Bolts.Select(bolt => (bolt.Name, bolt.GivenFor)));
             foreach ((string name, string? givenFor) in bridges)
                 if (givenFor is null) yield return new(FindingKind.BridgeWithoutBuildUp, $"{panel.Surface.Name}, {name}");

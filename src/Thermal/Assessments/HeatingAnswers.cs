@@ -20,8 +20,9 @@ internal static class HeatingAnswers
     private const double QuickShareFraction = 0.25;
     private const double ChamberC = 20, BatteryV = 12.8, ShowerC = 38, ColdWaterC = 8;
 
-    internal static HeatingAnswer Of(Case asked, NightRuns coldRuns, NightRuns mildRuns, Case least, Case most)
+    internal static HeatingAnswer Of(CaseRuns cases, NightRuns coldRuns, NightRuns mildRuns)
     {
+        Case asked = cases.Usual, least = cases.LeastHeat, most = cases.MostHeat;
         double factor = Derating.Factor(asked.Heater, asked.ColdNight.AltitudeM), highest = asked.Heater.HighestW * factor, lowest = asked.Heater.LowestW * factor;
         ZoneState cold = coldRuns.Usual, coldLeast = coldRuns.LeastHeat, coldMost = coldRuns.MostHeat, mild = mildRuns.Usual;
         TwoNode node = Node(asked, cold), nodeLeast = Node(least, coldLeast), nodeMost = Node(most, coldMost);

@@ -17,14 +17,16 @@ internal sealed record Months(IReadOnlyList<ZoneState> Lived, IReadOnlyList<doub
     private const double WindowsFromC = 10, WindowsFullyC = 20;
 
     /// <summary>Balances of twelve mean months; null where the case has no place.</summary>
-    internal static Months? Of(Case asked, Extreme extreme)
+    /// <param name="asked">The case, already at its end of damp.</param>
+    /// <param name="vapour">Which end of the vapour given off.</param>
+    /// <param name="known">A shell of the same case, used again where wind and air agree.</param>
+    internal static Months? Of(Case asked, Extreme vapour, Shell known)
     {
         if (asked.Place is not { } place) return null;
         double pressure = Atmosphere.PressurePa(place.AltitudeM);
-        Case moved = Extremes.OfDamp(asked, extreme);
-        Shell shell = Balances.MonthShell(moved, pressure);
-        ZoneState[] lived = [.. place.Months.Select(month => Balances.Month(moved, shell, month, pressure, extreme))];
-        return new(lived, [.. lived.Select(Aired)], moved.Vehicle.Surfaces.ToDictionary(surface => surface.Name, surface => surface.AirBehindLiningM3PerM2H.Value / 3600));
+        Shell shell = Balances.MonthShell(asked, pressure, known);
+        ZoneState[] lived = [.. place.Months.Select(month => Balances.Month(asked, shell, month, pressure, vapour))];
+        return new(lived, [.. lived.Select(Aired)], asked.Vehicle.Surfaces.ToDictionary(surface => surface.Name, surface => surface.AirBehindLiningM3PerM2H.Value / 3600));
     }
 
     /// <summary>Water that air carries behind a panel's lining, kg/(m²·s); negative where it dries.</summary>

@@ -1,5 +1,4 @@
 using Thermal.Climates;
-using Thermal.Envelope;
 using Thermal.Materials;
 using Thermal.Zones;
 
@@ -8,9 +7,17 @@ namespace Thermal.Assessments;
 /// <summary>The balances of one night: usual, least and most heat lost, least and most damp.</summary>
 internal sealed record NightRuns(ZoneState Usual, ZoneState LeastHeat, ZoneState MostHeat, ZoneState LeastDamp, ZoneState MostDamp)
 {
-    internal static NightRuns Of(Case asked, Case least, Case most, NightConditions night, NightConditions calm, NightConditions windy) => new(
-        Balances.Night(asked, night), Balances.Night(least, calm), Balances.Night(most, windy),
-        Balances.Night(Extremes.OfDamp(asked, Extreme.Low), night, Extreme.Low), Balances.Night(Extremes.OfDamp(asked, Extreme.High), night, Extreme.High));
+    /// <summary>Balances one night.</summary>
+    /// <param name="cases">The case and its ends.</param>
+    /// <param name="night">Which night of a case.</param>
+    /// <param name="other">Another night of the same cases: its shells are used again where wind and air agree.</param>
+    internal static NightRuns Of(CaseRuns cases, Func<Case, NightConditions> night, NightRuns? other = null)
+    {
+        return new(Run(cases.Usual, other?.Usual), Run(cases.LeastHeat, other?.LeastHeat), Run(cases.MostHeat, other?.MostHeat),
+            Run(cases.LeastDamp, other?.LeastDamp, Extreme.Low), Run(cases.MostDamp, other?.MostDamp, Extreme.High));
+
+        ZoneState Run(Case asked, ZoneState? known, Extreme vapour = Extreme.Usual) => Balances.Night(asked, night(asked), vapour, known?.Shell);
+    }
 
     /// <summary>Heat the living space needs, W.</summary>
     internal Between HeaterW => new(LeastHeat.HeaterW, Usual.HeaterW, MostHeat.HeaterW);

@@ -18,14 +18,20 @@ public sealed record OpeningTransmittance(double BodyUWPerM2K, double FrameUWPer
     /// A cover adds its ΔR in series (EN 13125 / ISO 10077-1 form). Behind an inside cover the glass is that much colder.
     /// The frame's U is taken as given, with the films it was found with. Source: EN-673; EN-13125.
     /// </remarks>
-    public static OpeningTransmittance Of(Opening opening, Covering? covering, double tiltDeg, double insideFilmM2KPerW, double outsideFilmM2KPerW)
+    public static OpeningTransmittance Of(Opening opening, Covering? covering, double tiltDeg, double insideFilmM2KPerW, double outsideFilmM2KPerW) =>
+        AroundCore(opening, covering, CoreM2KPerW(opening, tiltDeg, insideFilmM2KPerW, outsideFilmM2KPerW), insideFilmM2KPerW, outsideFilmM2KPerW);
+
+    /// <summary>Resistance of glazing or leaf without films, m²·K/W: the same for every cover.</summary>
+    internal static double CoreM2KPerW(Opening opening, double tiltDeg, double insideFilmM2KPerW, double outsideFilmM2KPerW) => opening.Glazing is { } glazing
+        ? GlazingTransmittance.CoreM2KPerW(glazing, tiltDeg)
+        : 1 / Transmittance.Of(opening.Leaf!, SurfaceResistance.DirectionOf(tiltDeg), insideFilmM2KPerW, outsideFilmM2KPerW).UWPerM2K - insideFilmM2KPerW - outsideFilmM2KPerW;
+
+    /// <summary>Finds it with a core that is known.</summary>
+    internal static OpeningTransmittance AroundCore(Opening opening, Covering? covering, double coreM2KPerW, double insideFilmM2KPerW, double outsideFilmM2KPerW)
     {
         double added = covering?.AddedResistanceM2KPerW.Value ?? 0;
         double addedInside = covering is { Side: CoveringSide.Inside } ? added : 0;
-        double core = opening.Glazing is { } glazing
-            ? GlazingTransmittance.CoreM2KPerW(glazing, tiltDeg)
-            : 1 / Transmittance.Of(opening.Leaf!, SurfaceResistance.DirectionOf(tiltDeg), insideFilmM2KPerW, outsideFilmM2KPerW).UWPerM2K - insideFilmM2KPerW - outsideFilmM2KPerW;
-        double body = 1 / (insideFilmM2KPerW + core + added + outsideFilmM2KPerW);
+        double body = 1 / (insideFilmM2KPerW + coreM2KPerW + added + outsideFilmM2KPerW);
         double frame = 1 / (1 / opening.FrameUWPerM2K + added);
         double edge = opening.EdgePsiWPerMK * opening.PerimeterM / opening.AreaM2;
         return new(body, frame, (1 - opening.FrameFraction) * body + opening.FrameFraction * frame + edge,

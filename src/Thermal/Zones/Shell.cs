@@ -10,13 +10,14 @@ public sealed class Shell
     /// <summary>Air that gets behind furniture and bedding, m³ per m² and hour. Source: OURS.</summary>
     public const double AirBehindThingsM3PerM2H = 1;
 
-    private readonly List<HeatPath> paths = [];
-    private readonly List<ColdPlace> places = [];
+    private readonly List<HeatPath> paths;
+    private readonly List<ColdPlace> places;
     private readonly double windMPerS, roomDensityKgPerM3;
 
     private Shell(Vehicle vehicle, double windMPerS, double roomDensityKgPerM3)
     {
         Vehicle = vehicle;
+        (paths, places) = ([], []);
         this.windMPerS = windMPerS;
         this.roomDensityKgPerM3 = roomDensityKgPerM3;
         LinkEnds = [.. vehicle.Links.Select(link => (IndexOf(link.From), IndexOf(link.To)))];
@@ -25,6 +26,12 @@ public sealed class Shell
             if (link.State == LinkState.Closed)
                 paths.Add(new("curtain or door to the " + link.To, "", PathKind.Passage, IndexOf(link.From), IndexOf(link.To), link.AreaM2,
                     link.AreaM2 / (link.ResistanceM2KPerW.Value + 2 * SurfaceResistance.InsideM2KPerW(FlowDirection.Horizontal)), 0));
+    }
+
+    private Shell(Shell other)
+    {
+        (Vehicle, windMPerS, roomDensityKgPerM3, LinkEnds) = (other.Vehicle, other.windMPerS, other.roomDensityKgPerM3, other.LinkEnds);
+        (paths, places) = ([.. other.paths], [.. other.places]);
     }
 
     /// <summary>Ways heat takes, air exchange left out.</summary>
@@ -51,6 +58,24 @@ public sealed class Shell
     /// <param name="roomDensityKgPerM3">Density of the room's air, kg/m³, 0.3 to 2.</param>
     public static Shell Of(Vehicle vehicle, double windMPerS, double roomDensityKgPerM3) =>
         new(vehicle, windMPerS, Guard.InRange(roomDensityKgPerM3, 0.3, 2, "kg/m³"));
+
+    /// <summary>True where this is what <see cref="Of"/> would find again.</summary>
+    internal bool HoldsFor(Vehicle vehicle, double wind, double roomDensity) =>
+        ReferenceEquals(Vehicle, vehicle) && windMPerS == wind && roomDensityKgPerM3 == roomDensity;
+
+    /// <summary>The same shell with another cover on one opening, or none.</summary>
+    internal Shell WithCover(Surface surface, Opening opening, Covering? covering)
+    {
+        OpeningTransmittance found = OpeningTransmittance.Of(opening, covering, surface.TiltDeg, SurfaceResistance.InsideM2KPerW(surface.Direction), OutsideFilmM2KPerW(surface, windMPerS));
+        Shell changed = new(this);
+        for (int i = 0; i < paths.Count; i++)
+            if (paths[i] is { Kind: PathKind.Opening } path && path.Panel == surface.Name && path.Name == opening.Name)
+                changed.paths[i] = path with { CoefficientWPerK = found.MeanUWPerM2K * opening.AreaM2 };
+        for (int i = 0; i < places.Count; i++)
+            if (places[i] is { } place && place.Panel == surface.Name && place.Opening == opening.Name)
+                changed.places[i] = place with { InUse = place.Cover == covering?.Name };
+        return changed;
+    }
 
     /// <summary>Outside film of a panel, m²·K/W: by wind, sheltered over the road, or the inside film where another zone lies beyond.</summary>
     /// <param name="surface">The panel.</param>
@@ -124,16 +149,18 @@ public sealed class Shell
 
     private void AddOpening(Surface surface, Opening opening, int zone, int other, double inside, double outside, double sky, double bare)
     {
-        OpeningTransmittance used = OpeningTransmittance.Of(opening, opening.NightCovering, surface.TiltDeg, inside, outside);
+        double mouldFilm = opening.Glazing is null ? SurfaceResistance.MouldOpaqueM2KPerW : SurfaceResistance.MouldGlassM2KPerW;
+        double core = OpeningTransmittance.CoreM2KPerW(opening, surface.TiltDeg, inside, outside);
+        double mouldCore = opening.Glazing is null ? OpeningTransmittance.CoreM2KPerW(opening, surface.TiltDeg, mouldFilm, outside) : core;
+        OpeningTransmittance used = OpeningTransmittance.AroundCore(opening, opening.NightCovering, core, inside, outside);
         paths.Add(new(opening.Name, surface.Name, PathKind.Opening, zone, other, opening.AreaM2, used.MeanUWPerM2K * opening.AreaM2, sky));
         Place(null);
         foreach (Covering covering in opening.Coverings) Place(covering);
 
         void Place(Covering? covering)
         {
-            OpeningTransmittance found = OpeningTransmittance.Of(opening, covering, surface.TiltDeg, inside, outside);
-            double mouldFilm = opening.Glazing is null ? SurfaceResistance.MouldOpaqueM2KPerW : SurfaceResistance.MouldGlassM2KPerW;
-            OpeningTransmittance mould = OpeningTransmittance.Of(opening, covering, surface.TiltDeg, mouldFilm, outside);
+            OpeningTransmittance found = OpeningTransmittance.AroundCore(opening, covering, core, inside, outside);
+            OpeningTransmittance mould = OpeningTransmittance.AroundCore(opening, covering, mouldCore, mouldFilm, outside);
             bool inUse = covering?.Name == opening.NightCovering?.Name;
             double transfer = covering is { Side: CoveringSide.Inside }
                 ? 1 / (1 / bare + 1 / Math.Max(covering.EdgeLeakM3PerM2H / 3600 * roomDensityKgPerM3, 1e-12)) : bare;
