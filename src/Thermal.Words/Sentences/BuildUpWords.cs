@@ -10,6 +10,9 @@ namespace Thermal.Words.Sentences;
 /// <param name="HowSure">"Sure" where the runs agree, else "Likely" and what the runs say.</param>
 public sealed record BuildUpWords(string Verdict, string HowMuch, string Where, string Why, string HowSure)
 {
+    /// <summary>Water that would be written as zero, g/m².</summary>
+    private const double NextToNothingGPerM2 = 0.05;
+
     /// <summary>Everything in one line of sentences.</summary>
     public string Line => Where.Length == 0
         ? $"{Grammar.Capital(Verdict)}. {Grammar.Capital(HowMuch)}. {Why} {HowSure}"
@@ -21,15 +24,15 @@ public sealed record BuildUpWords(string Verdict, string HowMuch, string Where, 
     public static BuildUpWords Of(BuildUpDamp damp, Figures figures) => new(
         VerdictOf(damp),
         HowMuchOf(damp, figures),
-        WorstGPerM2(damp) > 0 && damp.WettestFace >= 0 ? damp.WettestPlace : "",
+        damp.Verdict == DampVerdict.Dry || damp.WettestFace < 0 ? "" : damp.WettestPlace,
         WhyOf(damp, figures),
         HowSureOf(damp));
 
     /// <summary>The most water the build-up holds: over the year where there is one, else what one cold night brings, g/m².</summary>
     public static double WorstGPerM2(BuildUpDamp damp) => damp.Year is { } year ? year.PeakGPerM2 : NightGPerM2(damp);
 
-    /// <summary>What one cold night brings by the stronger of both ways, g/m²; they are bounds side by side and never added.</summary>
-    public static double NightGPerM2(BuildUpDamp damp) => Math.Max(damp.NightByDiffusionGPerM2, damp.NightByAirGPerM2);
+    /// <summary>What one cold night brings by diffusion and, at most, by air, g/m².</summary>
+    public static double NightGPerM2(BuildUpDamp damp) => damp.NightByDiffusionGPerM2 + damp.NightByAirGPerM2;
 
     private static string VerdictOf(BuildUpDamp damp) => damp.Verdict switch
     {
@@ -45,7 +48,9 @@ public sealed record BuildUpWords(string Verdict, string HowMuch, string Where, 
     {
         double worstGPerM2 = WorstGPerM2(damp);
         if (worstGPerM2 <= 0)
-            return "nothing settles";
+            return damp.Year is null ? "nothing settles" : "nothing stays over the months";
+        if (damp.Verdict == DampVerdict.Dry)
+            return $"at most {figures.GramsPerArea(worstGPerM2)} stay over the months, which the linings take up and give back";
         string worst = $"{figures.GramsPerArea(worstGPerM2)} at worst";
         return damp.Year is { GainPerYearGPerM2: > 0 } year
             ? $"{worst} in the first year, {figures.GramsPerArea(year.GainPerYearGPerM2)} more each year"
@@ -59,7 +64,9 @@ public sealed record BuildUpWords(string Verdict, string HowMuch, string Where, 
         if (airG <= 0 && diffusionG <= 0)
             return "On the cold night neither room air nor diffusion leaves water in it.";
         if (damp.AirFace < 0)
-            return $"No room air gets in; diffusion alone leaves {diffusion} in a cold night.";
+            return diffusionG < NextToNothingGPerM2
+                ? "No room air gets in, and diffusion leaves next to nothing in a cold night."
+                : $"No room air gets in; diffusion alone leaves {diffusion} in a cold night.";
         return airG >= diffusionG
             ? $"Mostly room air behind the lining: up to {air} in a cold night, against {diffusion} by diffusion."
             : $"Mostly diffusion through the lining: {diffusion} in a cold night, against up to {air} by air through gaps.";

@@ -1,4 +1,5 @@
 using Thermal.Assessments;
+using Thermal.Choices;
 
 namespace Thermal.Words.Sentences;
 
@@ -8,13 +9,14 @@ public static class FindingSentence
     /// <summary>The sentences for one finding.</summary>
     /// <param name="finding">What was found.</param>
     /// <param name="assessment">The assessment it belongs to, for the reasons.</param>
+    /// <param name="advice">Changes that were tried on it, the most helpful first.</param>
     /// <param name="figures">Metric or US.</param>
-    public static string Of(Finding finding, Assessment assessment, Figures figures) => finding.Kind switch
+    public static string Of(Finding finding, Assessment assessment, IReadOnlyList<AdviceItem> advice, Figures figures) => finding.Kind switch
     {
         FindingKind.HeaterTooSmall or FindingKind.BatteryTooSmall or FindingKind.HeaterCycles
             or FindingKind.DieselWaxes or FindingKind.ButaneDoesNotBoil => OfHeating(finding, assessment, figures),
         FindingKind.StaleAir or FindingKind.VentsTooSmall or FindingKind.NotByVentilating => OfAir(finding, assessment, figures),
-        FindingKind.StaysWet or FindingKind.WaterTrapped or FindingKind.Mould or FindingKind.TankFreezes => OfWater(finding, assessment, figures),
+        FindingKind.StaysWet or FindingKind.WaterTrapped or FindingKind.Mould or FindingKind.TankFreezes => OfWater(finding, assessment, advice, figures),
         _ => OfTheFile(finding, assessment, figures),
     };
 
@@ -27,7 +29,7 @@ public static class FindingSentence
             FindingKind.HeaterTooSmall =>
                 $"The heater is {figures.HeaterPower(figure)} too small: it gives {figures.HeaterPower(heating.HighestOutputW)} here and {figures.HeaterPower(heating.NeedW.Value)} is needed to {Aim(assessment, figures)}. " +
                 (heating.Suggested is { } larger
-                    ? $"A {larger.Name} ({figures.HeaterPower(larger.HighestW)} at sea level) would do."
+                    ? $"The next that would do: {larger.Name}."
                     : $"No heater in the table that runs on {Names.Of(assessment.Case.Heater.Fuel)} is large enough: less loss comes first."),
             FindingKind.BatteryTooSmall =>
                 $"The battery does not last the cold night: heater and fan draw {figures.Ah(figure)}, and {figures.Ah(assessment.Case.BatteryAh!.Value)} is usable. A larger battery, or less running time of heater and fan, changes it most.",
@@ -47,26 +49,26 @@ public static class FindingSentence
         return finding.Kind switch
         {
             FindingKind.StaleAir =>
-                $"Carbon dioxide reaches {figures.Ppm(figure)} by dawn in {Grammar.The(finding.Where)}, because {Grammar.Count(sleepers, "sleeper")} share {figures.AirPerHour(assessment.AirNeededCold.NowM3PerH)} of fresh air. More fresh air changes it most: open a vent high and a vent low.",
+                $"Carbon dioxide reaches {figures.Ppm(figure)} by dawn in the room \"{finding.Where}\", because {Grammar.Count(sleepers, "sleeper")} share {figures.AirPerHour(assessment.AirNeededCold.NowM3PerH)} of fresh air. More fresh air changes it most: open a vent high and a vent low.",
             FindingKind.VentsTooSmall =>
-                $"{Grammar.Capital(Grammar.The(finding.Where))} lacks {figures.Write(Shown.VentArea, figure)} of fixed vents that stay open, measured by the usual figures of the trade. More free area, high and low, is the only change that counts here: leaks are no substitute.",
+                $"The room \"{finding.Where}\" lacks {figures.Write(Shown.VentArea, figure)} of fixed vents that stay open, measured by the usual figures of the trade. More free area, high and low, is the only change that counts here: leaks are no substitute.",
             _ =>
-                $"On the mild night no amount of fresh air keeps {figures.Percent(assessment.AirNeededMild.AimFraction)} humidity in {Grammar.The(finding.Where)}, because the air outside at {figures.Temperature(assessment.MildNight.Conditions.OutsideC)} is itself too damp. Not by ventilating: heat more, or dry less inside.",
+                $"On the mild night no amount of fresh air keeps {figures.Percent(assessment.AirNeededMild.AimFraction)} humidity in the room \"{finding.Where}\", because the air outside at {figures.Temperature(assessment.MildNight.Conditions.OutsideC)} is itself too damp. Not by ventilating: heat more, or dry less inside.",
         };
     }
 
-    private static string OfWater(Finding finding, Assessment assessment, Figures figures)
+    private static string OfWater(Finding finding, Assessment assessment, IReadOnlyList<AdviceItem> advice, Figures figures)
     {
         string where = finding.Where;
         double figure = finding.FigureInItsUnit;
         return finding.Kind switch
         {
             FindingKind.StaysWet =>
-                $"{Grammar.Capital(Grammar.The(where))} holds up to {figures.GramsPerArea(figure)} of water and does not dry within the year, because what gets to the cold side cannot leave through the skin. {ChangesDampMost(where, assessment)}",
+                $"{Grammar.Capital(Grammar.The(where))} holds up to {figures.GramsPerArea(figure)} of water and does not dry within the year, because what gets to the cold side cannot leave through the skin. {HelpsMost(where, advice, figures)}",
             FindingKind.WaterTrapped =>
-                $"{Grammar.Capital(Grammar.The(where))} can take up water between two tight layers, and room air can reach it: what gets in stays in. Foam bonded without gaps in its place, or one tight plane instead of two, changes it most.",
+                $"{Grammar.Capital(where)}: this layer can take up water between two tight ones, and room air can reach it, so what gets in stays in. Foam bonded without gaps in its place, or one tight plane instead of two, changes it most.",
             FindingKind.Mould =>
-                $"Mould can grow at {Grammar.The(where)}: humidity at the surface is {figures.Percent(figure)} over the month, above the 80 % it needs. A warmer surface there or drier air in the room changes it most.",
+                $"Mould can grow at {Grammar.The(where)}: {(figure >= 1 ? "the surface is wet through the worst month" : $"humidity at the surface is {figures.Percent(figure)} over the worst month")}, and 80 % is enough for it. A warmer surface there or drier air in the room changes it most.",
             _ =>
                 $"{Grammar.Capital(Grammar.The(where))} reaches {figures.Temperature(0)} after {figures.Hours(figure)} in the cold night, because the air round it is {figures.Temperature(TankAir(where, assessment))}. Insulation all round with a heating pad, or an empty tank, changes it most.",
         };
@@ -74,17 +76,17 @@ public static class FindingSentence
 
     private static string OfTheFile(Finding finding, Assessment assessment, Figures figures)
     {
-        string where = Grammar.Capital(Grammar.The(finding.Where));
+        string where = Grammar.Capital(finding.Where);
         return finding.Kind switch
         {
             FindingKind.StaleBridge =>
-                $"{where} has a given ψ or χ that was found for another build-up, so its share of the loss is not known any more. A value found for the layers as they are now settles it.",
+                $"{where}: the given ψ or χ was found for another build-up, so its share of the loss is not known any more. A value found for the layers as they are now settles it.",
             FindingKind.BridgeWithoutBuildUp =>
-                $"{where} has a given ψ or χ that does not say which build-up it belongs to. It is used as given; naming the layers it was found for settles it.",
+                $"{where}: the given ψ or χ does not say which build-up it belongs to. It is used as given; naming the layers it was found for settles it.",
             FindingKind.LimitsFarApart =>
-                $"{where} is a build-up whose upper and lower limit of resistance lie a factor {figures.Write(Shown.Factor, finding.FigureInItsUnit)} apart, more than the 1.5 the method allows. A value for the battens solved in two dimensions settles it.",
+                $"{where}: the upper and lower limit of resistance lie a factor {figures.Write(Shown.Factor, finding.FigureInItsUnit)} apart, more than the 1.5 the method allows. A value for the battens solved in two dimensions settles it.",
             FindingKind.AreaAlone =>
-                $"{where} is given by area alone, so there is no picture of it and no check that its openings fit. Width and height in the file settle it.",
+                $"{where}: given by area alone, so there is no picture of it and no check that its openings fit. Width and height in the file settle it.",
             FindingKind.DesignEstimated =>
                 $"The cold night's temperature of {figures.Temperature(assessment.ColdNight.Conditions.OutsideC)} is an estimate from monthly means, good to ± {figures.Difference(finding.FigureInItsUnit)}. A design temperature published for your place settles it.",
             FindingKind.HumidityEstimated =>
@@ -99,10 +101,19 @@ public static class FindingSentence
 
     private static string Times(double count) => Grammar.Count((int)Math.Round(count, MidpointRounding.AwayFromZero), "time");
 
-    private static string ChangesDampMost(string where, Assessment assessment) =>
-        assessment.BuildUps.FirstOrDefault(damp => damp.Name == where) is { } damp && damp.NightByDiffusionGPerM2 > damp.NightByAirGPerM2
-            ? "A tight layer on the room's side changes it most."
-            : "Keeping room air from the cold side, with foam bonded to the skin without gaps, changes it most.";
+    private static string HelpsMost(string where, IReadOnlyList<AdviceItem> advice, Figures figures) =>
+        BestFor(where, advice) is { } best
+            ? $"Of what was tried, this helps it most: {AdviceSentence.What(best, figures)}."
+            : "Nothing that was tried helps it: keep room air and vapour from the cold side by another build-up.";
+
+    /// <summary>The change on this build-up that leaves it with least water over the year; null where none that was tried helps.</summary>
+    /// <param name="buildUp">Name of the build-up.</param>
+    /// <param name="advice">Changes that were tried.</param>
+    public static AdviceItem? BestFor(string buildUp, IReadOnlyList<AdviceItem> advice) => advice
+        .Where(item => item.Where == buildUp && (item.PeakAvoidedGPerM2 > 0 || item.BuildUpsDriedCount > 0))
+        .OrderByDescending(item => item.BuildUpsDriedCount)
+        .ThenByDescending(item => item.PeakAvoidedGPerM2)
+        .FirstOrDefault();
 
     private static double TankAir(string name, Assessment assessment) =>
         assessment.Tanks.First(tank => tank.Name == name).SurroundingsC;

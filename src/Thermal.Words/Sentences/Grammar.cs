@@ -46,4 +46,16 @@ public static class Grammar
         1 => items[0],
         _ => string.Join(", ", items.Take(items.Count - 1)) + " and " + items[^1],
     };
+
+    /// <summary>The text with blanks after a digit that do not break, so that no line ends between a number and its unit.</summary>
+    public static string Glued(string text) => text.IndexOf(' ', StringComparison.Ordinal) < 0 ? text : string.Create(text.Length, text, (glued, source) =>
+    {
+        source.CopyTo(glued);
+        for (int i = 1; i + 1 < glued.Length; i++)
+            if (glued[i] == ' ' && char.IsAsciiDigit(glued[i - 1]) && glued[i + 1] != '(')
+                glued[i] = NoBreakSpace;
+    });
+
+    /// <summary>A blank at which no line is broken.</summary>
+    public const char NoBreakSpace = '\u00A0';
 }

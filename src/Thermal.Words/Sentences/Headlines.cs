@@ -22,17 +22,25 @@ public static class Headlines
         if (Verdict.Worst(assessment) is not { } worst || worst.Verdict == DampVerdict.Dry)
             return new("Wettest inside the build-ups", "None", "nothing settles that does not dry within the month", Trouble.None, "stays dry");
         BuildUpWords words = BuildUpWords.Of(worst, figures);
-        return new("Wettest inside the build-ups", Grammar.Capital(worst.Name), $"{words.HowMuch}, {worst.WettestPlace}",
+        return new("Wettest inside the build-ups", Grammar.Capital(worst.Name), $"{words.HowMuch}{Span(worst, figures)}, {worst.WettestPlace}",
             worst.Verdict == DampVerdict.WetDries ? Trouble.Watch : Trouble.Bad, words.Verdict);
     }
 
+    private static string Span(BuildUpDamp damp, Figures figures) => damp.PeakRangeGPerM2 is { } peak
+        ? $" ({figures.Range(Shown.WaterPerArea, peak.Low / 1000, peak.High / 1000)})"
+        : "";
+
     private static Headline Coldest(Assessment assessment, Figures figures)
     {
-        SurfaceNight? coldest = assessment.ColdNight.Surfaces.Where(surface => surface.InUse).MinBy(surface => surface.TemperatureC);
+        Night night = assessment.ColdNight;
+        Between coldestC = night.ColdestRangeC;
+        SurfaceNight? coldest = night.Surfaces
+            .Where(surface => surface.InUse && surface.Zone == assessment.Case.Vehicle.Living.Name)
+            .MinBy(surface => surface.TemperatureC);
         if (coldest is null)
-            return new("Coldest inside", "Not known", "the vehicle has no inner surfaces", Trouble.None, "nothing to say");
+            return new("Coldest inside", "Not known", "the living space has no inner surfaces", Trouble.None, "nothing to say");
         string toSpare = figures.Difference(Math.Abs(coldest.ToSpareK));
-        return new("Coldest inside", figures.Temperature(coldest.TemperatureC), coldest.Name,
+        return new("Coldest inside", figures.Temperature(coldestC.Value), $"{figures.Range(Shown.Temperature, coldestC.Low, coldestC.High)}; {coldest.Name}",
             coldest.ToSpareK < 0 ? Trouble.Watch : Trouble.None,
             coldest.ToSpareK < 0 ? $"{(coldest.IsFrost ? "frosts" : "drips")}: {toSpare} below the dew point" : $"{toSpare} to spare before it drips");
     }

@@ -13,11 +13,13 @@ public static class Verdict
     /// <param name="figures">Metric or US.</param>
     public static string Of(Assessment assessment, Figures figures)
     {
-        List<string> sentences = [Warm(assessment.Heating, figures), Inside(assessment, figures)];
+        List<string> sentences = [Warm(assessment.Heating, assessment.Case.WarmUpH, figures), Inside(assessment, figures)];
         if (OnSurfaces(assessment.ColdNight, figures) is { } wiping)
             sentences.Add(wiping);
-        if (assessment.Findings.Any(finding => finding.Kind is FindingKind.StaleAir or FindingKind.VentsTooSmall))
+        if (assessment.Findings.Any(finding => finding.Kind == FindingKind.StaleAir))
             sentences.Add("Too little fresh air to sleep in.");
+        if (assessment.Findings.Any(finding => finding.Kind == FindingKind.VentsTooSmall))
+            sentences.Add("The fixed vents are too small.");
         return string.Join(' ', sentences);
     }
 
@@ -27,10 +29,12 @@ public static class Verdict
         .ThenByDescending(BuildUpWords.WorstGPerM2)
         .FirstOrDefault();
 
-    private static string Warm(HeatingAnswer heating, Figures figures)
+    private static string Warm(HeatingAnswer heating, double wantedH, Figures figures)
     {
+        if (heating.HighestOutputW < heating.SteadyW.Value)
+            return $"Not warm enough: the heater is {figures.HeaterPower(heating.SteadyW.Value - heating.HighestOutputW)} short on the cold night.";
         if (!heating.IsEnough)
-            return $"Not warm enough: the heater is {figures.HeaterPower(heating.NeedW.Value - heating.HighestOutputW)} short.";
+            return $"Warm enough through the night, but slow to warm up: {(heating.WarmUpH is { } hours ? figures.Hours(hours) : "it never gets there")} instead of {figures.Hours(wantedH)}.";
         return heating.HighestOutputW >= heating.NeedW.High ? "Warm enough." : "Just warm enough.";
     }
 
