@@ -1,0 +1,40 @@
+using System.CommandLine;
+using Thermal.Cli.Json;
+using Thermal.Files;
+
+namespace Thermal.Cli.Commands;
+
+/// <summary>Writes a vehicle file to start from.</summary>
+internal static class NewCommand
+{
+    private const string UsualName = "vehicle.yaml";
+
+    internal static Command Create(Terminal terminal)
+    {
+        Argument<string?> file = SharedOptions.File($"The file to write. Left out: {UsualName}.");
+        var force = new Option<bool>("--force") { Description = "Replace a file that is there already." };
+        Option<bool> json = SharedOptions.Json();
+        var command = new Command("new", "Write a commented vehicle file to start from.") { file, force, json };
+        command.SetAction(parsed => Run(parsed.GetValue(file) ?? UsualName, parsed.GetValue(force), parsed.GetValue(json), terminal));
+        return command;
+    }
+
+    private static int Run(string file, bool force, bool json, Terminal terminal)
+    {
+        if (!force && File.Exists(file))
+            return Refusal.Of($"{file} is there already and was not touched; name another file, or add --force to replace it.", terminal);
+        try
+        {
+            WholeFile.WriteText(file, VehicleFile.Starter());
+        }
+        catch (Exception fault) when (fault is IOException or UnauthorizedAccessException or ArgumentException or NotSupportedException)
+        {
+            return Refusal.ToWrite(file, fault, terminal);
+        }
+        if (json)
+            JsonText.Write(terminal.Answers, top => top.Text("file", file));
+        else
+            terminal.Paragraph($"Wrote {file}. Change what differs in your vehicle, then let it be assessed: assess {file}");
+        return ExitCode.Computed;
+    }
+}

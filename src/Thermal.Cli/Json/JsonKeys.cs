@@ -1,0 +1,72 @@
+namespace Thermal.Cli.Json;
+
+/// <summary>What the keys of each command's JSON mean; a test compares them with what is written.</summary>
+internal static class JsonKeys
+{
+    /// <summary>How keys name their units.</summary>
+    internal const string Suffixes =
+        """
+        A key ends in its unit: _c °C, _k kelvin, _w watts, _w_per_m2k W/(m²·K), _m metres, _m2, _m3, _kg, _g, _pa, _h hours, _ah, _kwh, _ppm;
+        _fraction runs from 0 to 1. Numbers are in these units whatever --units says; only sentences follow it. A figure with a span is an
+        object of low, value and high: for results, the run with everything low, the usual one, and the run with everything high.
+        Layers and faces run from inside to outside; n layers have n + 1 faces, counted from 0 at the room. Months begin with January.
+        """;
+
+    private static readonly (string, string)[] Assess =
+    [
+        ("vehicle", "its name"),
+        ("verdict", "the answer in a few sentences"),
+        ("headlines", "five answers: title, answer, detail, remark"),
+        ("findings", "what a person should know, worst first: kind, where, figure in the unit the sentence says, sentence"),
+        ("advice", "changes that were tried, the most helpful first"),
+        ("case", "everything put in: rooms, passages, heater, habits, tanks, place with its months"),
+        ("panels", "layers with thickness, conductivity and resistance; ribs, openings; limits and total of resistance, U, temperatures at faces"),
+        ("cold_night", "conditions, rooms, losses (coefficient times difference is loss; they add up to loss_w), inner surfaces"),
+        ("mild_night", "the same on the mild damp night"),
+        ("heating", "power needed and given, fuel and charge of both nights, warm-up, dawn, cold-chamber grades, hot water"),
+        ("build_ups", "damp inside each build-up: verdicts, grams by diffusion and by air, pressures and temperatures at faces, the year"),
+        ("covers", "every cover of every opening tried on the cold night: glass, grams there and elsewhere, humidity, heat"),
+        ("mould", "inner surfaces by months, worst first"),
+        ("air_needed_cold", "fresh air that keeps the wanted humidity on the cold night and what it costs; null where none does"),
+        ("air_needed_mild", "the same on the mild night"),
+        ("space", "headroom, width, mass of the build-ups"),
+        ("mean_k", "mean transmittance of the body and the area it refers to"),
+        ("tanks", "time to freeze and power to hold"),
+        ("cautions", "what can hurt someone"),
+        ("assumptions", "what was taken for granted in this case"),
+        ("limits", "what the methods leave out"),
+    ];
+
+    private static readonly (string, string)[] Report = [("report", "the page that was written"), ("pictures", "the pictures that were written beside it"), .. Assess];
+
+    private static readonly (string, string)[] Thickness =
+    [
+        ("vehicle", "its name"),
+        ("panel", "the panel"),
+        ("layer", "what the builder calls the layer"),
+        ("layer_number", "the layer, counted from 1 at the room"),
+        ("kept_thickness_m", "its thickness in the vehicle file"),
+        ("fuel_unit", "unit of fuel_amount: L, kg or kWh"),
+        ("rows", "one for each thickness: U, loss on the cold night, fuel a night, headroom, mass, damp"),
+    ];
+
+    private static readonly (string, string)[] Materials =
+        [("materials", "key, name and every figure with low, value, high, source and place in the source; null where not known")];
+
+    private static readonly (string, string)[] Places =
+        [("places", "name, country, position, height, design temperature with its kind, source, licence and twelve months")];
+
+    private static readonly (string, string)[] New = [("file", "the vehicle file that was written")];
+
+    /// <summary>Keys at the top of a command's JSON with their meaning; empty for a command that writes none of its own.</summary>
+    internal static IReadOnlyList<(string Key, string Meaning)> Of(string command) => command switch
+    {
+        "assess" => Assess,
+        "report" => Report,
+        "thickness" => Thickness,
+        "materials" => Materials,
+        "places" => Places,
+        "new" => New,
+        _ => [],
+    };
+}
