@@ -42,18 +42,19 @@ internal static class DampAnswers
             Diffusion.PermeabilityKgPerMSPa((inside + outside) / 2, cold.Inputs.AirPressurePa));
         double byAir = reaches == 0 ? 0 : Wetting(surface, cold, zone, layers.AtFace(night.TemperaturesAtFacesC, reaches)) * hours * 3.6e6;
         double byDiffusion = night.SettlesKgPerM2S * hours * 3.6e6;
-        (YearDamp? year, int? peakFace) = Year(surface, layers, zone, reaches, asked, months);
-        int? wettest = year is { PeakGPerM2: > DryUpToGPerM2 } ? peakFace : byAir > 0 && byAir >= byDiffusion ? layers.FineOf(reaches) : night.WettestFace;
+        (MonthlyAccountResult Account, MonthConditions[] Months)? usual = Account(surface, layers, zone, reaches, asked, months);
+        MonthlyAccountResult? low = Account(surface, layers, zone, reaches, asked, least)?.Account, high = Account(surface, layers, zone, reaches, asked, most)?.Account;
+        YearDamp? year = usual is { } run ? Year(layers, asked, run.Account, run.Months) : null;
+        int? wettest = year is { PeakGPerM2: > DryUpToGPerM2 } ? usual!.Value.Account.PeakFace : byAir > 0 && byAir >= byDiffusion ? layers.FineOf(reaches) : night.WettestFace;
         BlockClimateResult block = BlockClimate.Of(layers.BareResistances, layers.BareDiffusion, surface.Place == SurfacePlace.Roof);
-        YearDamp? low = Year(surface, layers, zone, reaches, asked, least).Year, high = Year(surface, layers, zone, reaches, asked, most).Year;
         return new()
         {
             Name = name,
             Panel = surface.Name,
-            Verdict = VerdictOf(year, byDiffusion + byAir),
+            Verdict = VerdictOf(usual?.Account, byDiffusion + byAir),
             LowVerdict = VerdictOf(low, byDiffusion + byAir),
             HighVerdict = VerdictOf(high, byDiffusion + byAir),
-            PeakRangeGPerM2 = year is null ? null : Between.Spanning(low!.PeakGPerM2, year.PeakGPerM2, high!.PeakGPerM2),
+            PeakRangeGPerM2 = year is null ? null : Between.Spanning(1000 * low!.PeakKgPerM2, year.PeakGPerM2, 1000 * high!.PeakKgPerM2),
             WettestPlace = wettest is { } face ? layers.Describe(stack, face) : "",
             WettestFace = wettest is { } at ? layers.StackFaceOf(at) : -1,
             NightByDiffusionGPerM2 = byDiffusion,
@@ -72,52 +73,69 @@ internal static class DampAnswers
         };
     }
 
-    private static DampVerdict VerdictOf(YearDamp? year, double nightGPerM2) => year switch
+    private static DampVerdict VerdictOf(MonthlyAccountResult? account, double nightGPerM2)
     {
-        null => nightGPerM2 > WetNightGPerM2 ? DampVerdict.WetNightOnly : DampVerdict.Dry,
-        { GainPerYearGPerM2: <= DryUpToGPerM2, PeakGPerM2: <= DryUpToGPerM2 } => DampVerdict.Dry,
-        { DryInMonth: null } => DampVerdict.StaysWet,
-        _ => DampVerdict.WetDries,
-    };
+        if (account is null) return nightGPerM2 > WetNightGPerM2 ? DampVerdict.WetNightOnly : DampVerdict.Dry;
+        if (1000 * account.GrowthKgPerM2PerYear <= DryUpToGPerM2 && 1000 * account.PeakKgPerM2 <= DryUpToGPerM2) return DampVerdict.Dry;
+        return DryInMonth(account, HeldGPerM2(account)) is null ? DampVerdict.StaysWet : DampVerdict.WetDries;
+    }
 
     private static double Wetting(Surface surface, ZoneState state, int zone, double faceC) =>
         surface.AirBehindLiningM3PerM2H.Value == 0 ? 0 : AirBehindLining.WettingKgPerM2S(surface.AirBehindLiningM3PerM2H.Value / 3600,
             state.TemperaturesC[zone], state.VapourPa(zone), faceC, state.Inputs.AirPressurePa);
 
-    private static (YearDamp? Year, int? PeakFace) Year(Surface surface, LayerList layers, int zone, int reaches, Case asked, Months? months)
+    private static (MonthlyAccountResult Account, MonthConditions[] Months)? Account(Surface surface, LayerList layers, int zone, int reaches, Case asked, Months? months)
     {
-        if (months is null) return (null, null);
+        if (months is null) return null;
         MonthConditions[] conditions = new MonthConditions[12];
-        MonthInside[] inputs = new MonthInside[12];
         for (int m = 0; m < 12; m++)
         {
             ZoneState lived = months.Lived[m];
             double f = asked.Habits.NightsLivedInFraction[m], outside = lived.Inputs.OutsideC, outsidePa = lived.Inputs.OutsidePa;
             double inside = f * lived.TemperaturesC[zone] + (1 - f) * outside, insidePa = f * months.LivedPa[m][zone] + (1 - f) * outsidePa;
-            inputs[m] = new(inside, outside, insidePa, outsidePa, f);
-            double[] sources = new double[layers.Fine.ResistancesM2KPerW.Length + 1];
-            if (reaches > 0)
-                sources[layers.FineOf(reaches)] = f * months.ByAir(m, surface.Name, lived.TemperaturesC[zone], months.LivedPa[m][zone], layers.FaceC(reaches, lived.TemperaturesC[zone], outside))
+            double byAir = reaches == 0 ? 0
+                : f * months.ByAir(m, surface.Name, lived.TemperaturesC[zone], months.LivedPa[m][zone], layers.FaceC(reaches, lived.TemperaturesC[zone], outside))
                     + (1 - f) * months.ByAir(m, surface.Name, outside, outsidePa, outside);
+            double[] sources = byAir == 0 ? [] : new double[layers.Fine.ResistancesM2KPerW.Length + 1];
+            if (byAir != 0) sources[layers.FineOf(reaches)] = byAir;
             conditions[m] = new(inside, outside, insidePa, outsidePa, DateTime.DaysInMonth(2023, m + 1) * 86_400.0,
                 Diffusion.PermeabilityKgPerMSPa((inside + outside) / 2, lived.Inputs.AirPressurePa)) { SourcesAtFacesKgPerM2S = sources };
         }
-        MonthlyAccountResult found = MonthlyAccount.Run(layers.Fine.ResistancesM2KPerW, layers.Fine.DiffusionThicknessesM, conditions);
-        int peak = found.PeakFace ?? 0;
-        double[] held = [.. found.Months.Select(month => 1000 * month.HeldKgPerM2)];
-        return (new()
-        {
-            WettestFaceGPerM2 = [.. found.Months.Select(month => 1000 * (found.PeakFace is null ? 0 : month.HeldAtFacesKgPerM2[peak]))],
-            HeldGPerM2 = held,
-            PeakGPerM2 = 1000 * found.PeakKgPerM2,
-            WetFromMonth = Turn(held, -1) is { } before ? (before + 1) % 12 + 1 : held.Max() > DryUpToGPerM2 ? 1 : null,
-            DryInMonth = found.StillAccumulating && 1000 * found.GrowthKgPerM2PerYear > DryUpToGPerM2 ? null : Turn(held, 1) + 1,
-            GainPerYearGPerM2 = 1000 * found.GrowthKgPerM2PerYear,
-            IceMonths = [.. Enumerable.Range(1, 12).Where(m => found.PeakFace is not null && found.Months[m - 1].HeldAtFacesKgPerM2[peak] > MonthlyAccount.NothingKgPerM2
-                && layers.FineC(peak, inputs[m - 1].InsideC, inputs[m - 1].OutsideC) < 0)],
-            Months = inputs,
-        }, found.PeakFace);
+        return (MonthlyAccount.Run(layers.Fine.ResistancesM2KPerW, layers.Fine.DiffusionThicknessesM, conditions), conditions);
     }
+
+    private static YearDamp Year(LayerList layers, Case asked, MonthlyAccountResult account, MonthConditions[] months)
+    {
+        double[] held = HeldGPerM2(account), wettest = new double[12];
+        List<int> ice = [];
+        for (int m = 0; m < 12 && account.PeakFace is { } peak; m++)
+        {
+            double atPeak = account.Months[m].HeldAtFacesKgPerM2[peak];
+            wettest[m] = 1000 * atPeak;
+            if (atPeak > MonthlyAccount.NothingKgPerM2 && layers.FineC(peak, months[m].InsideC, months[m].OutsideC) < 0) ice.Add(m + 1);
+        }
+        return new()
+        {
+            WettestFaceGPerM2 = wettest,
+            HeldGPerM2 = held,
+            PeakGPerM2 = 1000 * account.PeakKgPerM2,
+            WetFromMonth = Turn(held, -1) is { } before ? (before + 1) % 12 + 1 : held.Max() > DryUpToGPerM2 ? 1 : null,
+            DryInMonth = DryInMonth(account, held),
+            GainPerYearGPerM2 = 1000 * account.GrowthKgPerM2PerYear,
+            IceMonths = ice,
+            Months = [.. months.Select((month, m) => new MonthInside(month.InsideC, month.OutsideC, month.InsidePa, month.OutsidePa, asked.Habits.NightsLivedInFraction[m]))],
+        };
+    }
+
+    private static double[] HeldGPerM2(MonthlyAccountResult account)
+    {
+        double[] held = new double[12];
+        for (int m = 0; m < 12; m++) held[m] = 1000 * account.Months[m].HeldKgPerM2;
+        return held;
+    }
+
+    private static int? DryInMonth(MonthlyAccountResult account, double[] heldGPerM2) =>
+        account.StillAccumulating && 1000 * account.GrowthKgPerM2PerYear > DryUpToGPerM2 ? null : Turn(heldGPerM2, 1) + 1;
 
     /// <summary>The first month with no more than counts as dry, going from the wettest forwards (1) or backwards (-1); null where it is never wet or never dry.</summary>
     private static int? Turn(double[] heldGPerM2, int step)

@@ -7,7 +7,7 @@ internal sealed class PlaneYear
 {
     private readonly IReadOnlyList<MonthConditions> _months;
     private readonly int[] _nodeOfFaces;
-    private readonly double[] _spacingsM;
+    private readonly double[] _spacingsM, _none;
     private readonly double[][] _saturationsAtFacesPa, _ceilingsPa, _sourcesKgPerM2S, _dryingKgPerM2S;
 
     internal PlaneYear(ReadOnlySpan<double> resistancesM2KPerW, ReadOnlySpan<double> diffusionThicknessesM, IReadOnlyList<MonthConditions> months)
@@ -17,6 +17,7 @@ internal sealed class PlaneYear
         _nodeOfFaces = new int[faces];
         double[] spacingsM = new double[faces];
         _spacingsM = spacingsM[..VapourNodes.Group(diffusionThicknessesM, _nodeOfFaces, spacingsM)];
+        _none = new double[NodeCount];
         _saturationsAtFacesPa = new double[months.Count][];
         _ceilingsPa = new double[months.Count][];
         _sourcesKgPerM2S = new double[months.Count][];
@@ -139,8 +140,8 @@ internal sealed class PlaneYear
 
     private (double[] Sources, double[] Drying) AirAtNodes(IReadOnlyList<double> sourcesAtFacesKgPerM2S)
     {
+        if (sourcesAtFacesKgPerM2S.Count == 0) return (_none, _none);
         double[] sources = new double[NodeCount], drying = new double[NodeCount];
-        if (sourcesAtFacesKgPerM2S.Count == 0) return (sources, drying);
         if (sourcesAtFacesKgPerM2S.Count != _nodeOfFaces.Length)
             throw new ArgumentException($"Sources need one entry a face ({_nodeOfFaces.Length}), not {sourcesAtFacesKgPerM2S.Count}.", nameof(sourcesAtFacesKgPerM2S));
         for (int face = 0; face < _nodeOfFaces.Length; face++)
