@@ -31,7 +31,7 @@ public static class CutOfAssessment
             ReachingDewPointsC = [.. Enumerable.Range(0, stack.Layers.Count + 1).Select(face => face <= damp.AirReachesFace ? damp.RoomDewPointC : (double?)null)],
             InsideC = inside.TemperatureC,
             InsideHumidityFraction = inside.RelativeHumidityFraction,
-            InsideName = surface.Zone,
+            InsideName = surface.Zone == assessment.Case.Vehicle.Living.Name ? "room" : surface.Zone,
             OutsideC = beyond?.TemperatureC ?? assessment.ColdNight.Conditions.OutsideC,
             OutsideName = beyond?.Zone ?? OutsideOf(surface),
             RibsNotDrawn = string.Join(", ", surface.Ribs.Select(rib => rib.Name).Concat(surface.Bolts.Select(bolt => bolt.Name)).Distinct()),

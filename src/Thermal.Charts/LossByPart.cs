@@ -2,6 +2,7 @@ using ScottPlot;
 using SkiaSharp;
 using Thermal.Assessments;
 using Thermal.Words;
+using Thermal.Words.Sentences;
 
 namespace Thermal.Charts;
 
@@ -66,11 +67,15 @@ public static class LossByPart
 
     private static IReadOnlyList<(string Name, double LossW)> Ranked(IReadOnlyList<LossPart> parts)
     {
-        (string Name, double LossW)[] ranked = [.. parts.Select(part => (part.Name, part.LossW)).OrderByDescending(part => part.LossW)];
+        (string Name, double LossW)[] ranked = [.. parts.Select(part => (NameAmong(parts, part), part.LossW)).OrderByDescending(part => part.LossW)];
         return ranked.Length <= MostBars
             ? ranked
             : [.. ranked[..(MostBars - 1)], ($"{ranked.Length - MostBars + 1} smaller parts together", ranked[(MostBars - 1)..].Sum(part => part.LossW))];
     }
+
+    // Ribs of the left and the right side may bear one name: the panel tells them apart.
+    private static string NameAmong(IReadOnlyList<LossPart> parts, LossPart part) => Grammar.Capital(
+        part.Panel is { } panel && parts.Count(other => other.Name == part.Name) > 1 ? $"{panel}, {part.Name}" : part.Name);
 
     private static string Figure(double lossW, double totalW, Figures figures) =>
         totalW > 0 ? $"{figures.Power(lossW)} · {figures.Percent(lossW / totalW)}" : figures.Power(lossW);

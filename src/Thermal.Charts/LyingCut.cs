@@ -1,5 +1,6 @@
 using SkiaSharp;
 using Thermal.Words;
+using Thermal.Words.Sentences;
 
 namespace Thermal.Charts;
 
@@ -37,7 +38,7 @@ internal sealed class LyingCut
     internal void Draw(Sheet sheet)
     {
         sheet.Ground(width, Height);
-        sheet.Text(cut.Name, Edge, 24, Lettering.Title);
+        sheet.Text(Grammar.Capital(cut.Name), Edge, 24, Lettering.Title);
         sheet.Text(IsRoomBelow ? CutWords.Outside(cut, figures) : CutWords.Inside(cut, figures), Edge, 56, Lettering.Value);
         sheet.Text(IsRoomBelow ? CutWords.Inside(cut, figures) : CutWords.Outside(cut, figures), Edge, bottom + 22, Lettering.Value);
         DrawLayers(sheet);

@@ -142,12 +142,13 @@ internal sealed class SpareLane
         float outward = Math.Sign(facePx(cut.Layers.Count) - facePx(0));
         SKPoint end = line[^1];
         float spaceOutside = Math.Abs(facePx(cut.Layers.Count) - end.Y);
-        // Towards the outside if two lines fit there, else back towards the room, clear of the line.
-        float side = spaceOutside >= 40 ? outward : -outward;
-        float first = end.Y + side * 16, second = end.Y + side * 33;
-        sheet.TextWithin(box, stop, box.MidX, first + 4, Lettering.Small, sheet.Palette.Muted);
+        // Towards the outside if two lines fit there, else back towards the room, at the edge that the line is not at.
+        bool isOutside = spaceOutside >= 40;
+        float side = isOutside ? outward : -outward, first = end.Y + side * 16, second = end.Y + side * 33;
+        float clearX = end.X < box.MidX ? box.Right : box.Left;
+        sheet.TextWithin(box, stop, isOutside ? end.X : clearX, first + 4, Lettering.Small, sheet.Palette.Muted);
         if (cut.WorstFace == cut.LastReachedFace)
-            sheet.TextWithin(box, verdict, worst.X, second + 4, Lettering.Value, sheet.Palette.Ink);
+            sheet.TextWithin(box, verdict, isOutside ? worst.X : clearX, second + 4, Lettering.Value, sheet.Palette.Ink);
         else
             sheet.TextWithin(box, verdict, worst.X, worst.Y - side * 16 + 4, Lettering.Value, sheet.Palette.Ink);
         if (line.Length > 1 && cut.WorstFace != 0)
@@ -167,9 +168,13 @@ internal sealed class SpareLane
         float outward = Math.Sign(facePx(cut.Layers.Count) - facePx(0));
         bool isWorstAtEnd = cut.WorstFace == cut.LastReachedFace;
         float verdictX = isWorstAtEnd ? Beside(worst.X, Lettering.Value.WidthOf(verdict), outward) : worst.X;
-        sheet.TextWithin(box, verdict, verdictX, worst.Y < box.MidY ? worst.Y - 10 : worst.Y + 17, Lettering.Value, sheet.Palette.Ink);
+        // Above a place to spare and below a wet one, unless the text would leave the lane.
+        float verdictY = worst.Y >= box.MidY || worst.Y - 24 < box.Top ? worst.Y + 17 : worst.Y - 10, stopY = box.Top + 14;
+        if (isWorstAtEnd && Math.Abs(verdictY - stopY) < 18)
+            stopY = verdictY + 18;
+        sheet.TextWithin(box, verdict, verdictX, verdictY, Lettering.Value, sheet.Palette.Ink);
         if (cut.LastReachedFace < cut.Layers.Count)
-            sheet.TextWithin(box, stop, Beside(line[^1].X, Lettering.Small.WidthOf(stop), outward), box.Top + 14, Lettering.Small, sheet.Palette.Muted);
+            sheet.TextWithin(box, stop, Beside(line[^1].X, Lettering.Small.WidthOf(stop), outward), stopY, Lettering.Small, sheet.Palette.Muted);
         if (line.Length > 1 && cut.WorstFace != 0)
             sheet.TextWithin(box, InnerFace(), line[0].X, line[0].Y - 22 < box.Top ? line[0].Y + 19 : line[0].Y - 9, Lettering.Small, sheet.Palette.Muted);
     }

@@ -1,5 +1,6 @@
 using SkiaSharp;
 using Thermal.Words;
+using Thermal.Words.Sentences;
 
 namespace Thermal.Charts;
 
@@ -7,7 +8,7 @@ namespace Thermal.Charts;
 internal sealed class StandingCut
 {
     // Two rows of temperatures fit over strips of this width; a row of the cut holds one plate.
-    private const float LeastLayerPx = 24, RowPx = 25, LeastRestPx = 120;
+    private const float LeastLayerPx = 24, RowPx = 25, LeastRestPx = 120, LeastCutPx = 112;
     private const float Edge = 16, BoxLeft = 58, Top = 106, LanePx = 128, LaneGapPx = 44, Foot = 34;
 
     private readonly BuildUpCut cut;
@@ -22,7 +23,7 @@ internal sealed class StandingCut
         this.figures = figures;
         this.width = Math.Max(width, (int)(BoxLeft + Edge + LeastLayerPx * cut.Layers.Count + LeastRestPx));
         boxRight = this.width - Edge - 20;
-        float leastCutPx = RowPx * cut.Layers.Count + 10;
+        float leastCutPx = Math.Max(RowPx * cut.Layers.Count + 10, LeastCutPx);
         Height = Math.Max(height, (int)(Top + leastCutPx + LaneGapPx + LanePx + Foot));
         bottom = Height - Foot - LanePx - LaneGapPx;
         depths = new DepthScale(cut.Layers, boxRight - BoxLeft, LeastLayerPx);
@@ -37,7 +38,7 @@ internal sealed class StandingCut
     internal void Draw(Sheet sheet)
     {
         sheet.Ground(width, Height);
-        sheet.Text(cut.Name, Edge, 24, Lettering.Title);
+        sheet.Text(Grammar.Capital(cut.Name), Edge, 24, Lettering.Title);
         string inside = CutWords.Inside(cut, figures), outside = CutWords.Outside(cut, figures);
         sheet.Text(IsOutsideLeft ? outside : inside, Edge, 50, Lettering.Value);
         sheet.Text(IsOutsideLeft ? inside : outside, width - Edge, 50, Lettering.Value, align: SKTextAlign.Right);

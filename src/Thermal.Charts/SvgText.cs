@@ -20,6 +20,7 @@ internal static partial class SvgText
             draw(canvas);
         string svg = Encoding.UTF8.GetString(stream.ToArray()).ReplaceLineEndings("\n");
         svg = XmlLine().Replace(svg, "");
+        svg = AttributeValue().Replace(svg, value => LongNumber().Replace(value.Value, Shortened));
         svg = TextElement().Replace(svg, Tidied);
         svg = BetweenLines().Replace(svg, "\n").Trim();
         svg = WithIdsOfContent(svg);
@@ -27,6 +28,10 @@ internal static partial class SvgText
             $"<svg xmlns=\"http://www.w3.org/2000/svg\" xmlns:xlink=\"http://www.w3.org/1999/xlink\" width=\"{width}\" height=\"{height}\" viewBox=\"0 0 {width} {height}\" role=\"img\" aria-label=\"{SecurityElement.Escape(altText)}\">");
         return OpeningTag().Replace(svg, _ => opening, 1);
     }
+
+    // A hundredth of a pixel cannot be seen; single precision writes seven digits.
+    private static string Shortened(Match number) =>
+        double.Parse(number.Value, CultureInfo.InvariantCulture).ToString("0.##", CultureInfo.InvariantCulture);
 
     // The drawing library places every glyph by itself; one start and the length keep the text whole, smaller, and
     // as wide as drawn even where the reader's machine has another typeface.
@@ -64,6 +69,12 @@ internal static partial class SvgText
 
     [GeneratedRegex(@"^<\?xml[^>]*>\s*")]
     private static partial Regex XmlLine();
+
+    [GeneratedRegex("=\"[^\"]*\"")]
+    private static partial Regex AttributeValue();
+
+    [GeneratedRegex(@"-?[0-9]+\.[0-9]{3,}(?![0-9e])")]
+    private static partial Regex LongNumber();
 
     [GeneratedRegex("<svg[^>]*>")]
     private static partial Regex OpeningTag();

@@ -2,6 +2,7 @@ using ScottPlot;
 using SkiaSharp;
 using Thermal.Air;
 using Thermal.Words;
+using Thermal.Words.Sentences;
 
 namespace Thermal.Charts;
 
@@ -56,7 +57,7 @@ public static class TemperatureAndDewPoint
         if (wetDepths.Length > 1)
             frame.Band(wetDepths, wetTemperatures, [.. wetDepths.Select(_ => roomDewPoint)], sheet.Palette.Water[2]);
         frame.Line(depths, temperatures, sheet.Palette.Ink, 2.6f);
-        frame.Render($"{cut.Name}: temperature and dew point");
+        frame.Render($"{Grammar.Capital(cut.Name)}: temperature and dew point");
 
         foreach (double face in faces)
             sheet.Line(frame.AcrossPx(face), frame.Data.Top, frame.AcrossPx(face), frame.Data.Bottom, sheet.Palette.Ink, 1, 0.25f);
@@ -103,7 +104,7 @@ public static class TemperatureAndDewPoint
     }
 
     private static string AltText(BuildUpCut cut, Figures figures) => string.Concat(
-        $"{cut.Name}: temperature over depth falls from {figures.Temperature(cut.InsideC)} in the {cut.InsideName} to {figures.Temperature(cut.OutsideC)} outside; ",
+        $"{Grammar.Capital(cut.Name)}: temperature over depth falls from {figures.Temperature(cut.InsideC)} in the {cut.InsideName} to {figures.Temperature(cut.OutsideC)} outside; ",
         $"at the faces from the room outwards it is {string.Join(", ", cut.TemperaturesAtFacesC.Select(figures.Temperature))}. ",
         Caption(cut, figures));
 }

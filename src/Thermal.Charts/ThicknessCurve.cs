@@ -83,11 +83,11 @@ public static class ThicknessCurve
     // Below the axis a column for each thickness: its thickness, and the headroom it leaves.
     private static void DrawColumns(Sheet sheet, Frame frame, double[] sold, IReadOnlyList<ThicknessRow> choices, Figures figures)
     {
-        bool hasHeadroom = choices[0].HeadroomM is not null;
+        (string space, Func<ThicknessRow, double?> spaceM) = SpaceOf(choices);
         float y = frame.Data.Bottom;
         sheet.Text($"sold, {figures.Unit(Shown.Thickness)}", 16, y + 26, Lettering.Small, sheet.Palette.Muted);
-        if (hasHeadroom)
-            sheet.Text($"headroom, {figures.Unit(Shown.Length)}", 16, y + 46, Lettering.Small, sheet.Palette.Muted);
+        if (space.Length > 0)
+            sheet.Text($"{space}, {figures.Unit(Shown.Length)}", 16, y + 46, Lettering.Small, sheet.Palette.Muted);
         float[] wanted = [.. sold.Select(frame.AcrossPx)];
         float column = Math.Min(ColumnsPx, frame.Data.Width / sold.Length);
         float[] middles = Spread.Apart(wanted, [.. sold.Select(_ => column)], frame.Data.Left, frame.Data.Right);
@@ -95,8 +95,8 @@ public static class ThicknessCurve
         {
             sheet.Line(wanted[i], y, middles[i], y + 12, sheet.Palette.Muted);
             sheet.Text(figures.Number(Shown.Thickness, choices[i].ThicknessM), middles[i], y + 26, Lettering.Value, align: SKTextAlign.Center);
-            if (choices[i].HeadroomM is { } headroomM)
-                sheet.Text(figures.Number(Shown.Length, headroomM), middles[i], y + 46, Lettering.Small, align: SKTextAlign.Center);
+            if (spaceM(choices[i]) is { } leftM)
+                sheet.Text(figures.Number(Shown.Length, leftM), middles[i], y + 46, Lettering.Small, align: SKTextAlign.Center);
         }
     }
 
@@ -111,15 +111,21 @@ public static class ThicknessCurve
         }
     }
 
-    private static string Title(ThicknessTable table) => $"{table.Panel}, {CutWords.Lowered(table.Layer)}";
+    // A roof or a floor takes headroom, a side takes width; what does not change is not shown.
+    private static (string Name, Func<ThicknessRow, double?> M) SpaceOf(IReadOnlyList<ThicknessRow> choices) =>
+        choices[0].HeadroomM != choices[^1].HeadroomM ? ("headroom", row => row.HeadroomM)
+        : choices[0].InnerWidthM != choices[^1].InnerWidthM ? ("inner width", row => row.InnerWidthM)
+        : ("", _ => null);
+
+    private static string Title(ThicknessTable table) => $"{Grammar.Capital(table.Panel)}, {CutWords.Lowered(table.Layer)}";
 
     private static string Caption(ThicknessTable table, Figures figures)
     {
         IReadOnlyList<ThicknessRow> choices = table.Rows;
         ThicknessRow thin = choices[0], thick = choices[^1];
-        string headroom = thin.HeadroomM is { } most && thick.HeadroomM is { } least
-            ? $" and takes {figures.Thickness(most - least)} of headroom" : "";
-        return $"{Title(table)}: {figures.Thickness(thick.ThicknessM)} instead of {figures.Thickness(thin.ThicknessM)} saves {figures.Power(thin.LossW - thick.LossW)} on the cold night{headroom}; "
+        (string space, Func<ThicknessRow, double?> spaceM) = SpaceOf(choices);
+        string takes = spaceM(thin) is { } most && spaceM(thick) is { } least ? $" and takes {figures.Thickness(most - least)} of {space}" : "";
+        return $"{Title(table)}: {figures.Thickness(thick.ThicknessM)} instead of {figures.Thickness(thin.ThicknessM)} saves {figures.Power(thin.LossW - thick.LossW)} on the cold night{takes}; "
             + $"the last step, from {figures.Thickness(choices[^2].ThicknessM)}, saves {figures.Power(choices[^2].LossW - thick.LossW)}."
             + (choices.Any(row => row.BridgesStale) ? " The rib's figure was given for another thickness, so the others are only a guess." : "");
     }

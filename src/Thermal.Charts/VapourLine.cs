@@ -17,6 +17,8 @@ internal static class VapourLine
     internal static IReadOnlyList<VapourSample> Of(BuildUpCut cut)
     {
         List<VapourSample> samples = [];
+        // Where dew or frost lies on the outer face under a clear sky, the skin below is saturated from outside; no water of the room settles there.
+        bool isOutermostFrosted = cut.VapourPressuresAtFacesPa[^1] >= SaturationPressure.PairPa(cut.TemperaturesAtFacesC[^1]);
         for (int layer = 0; layer < cut.Layers.Count; layer++)
         {
             double[] saturations = [.. Enumerable.Range(0, PartsPerLayer + 1).Select(k => SaturationPressure.PairPa(Between(
@@ -24,8 +26,8 @@ internal static class VapourLine
             double[] pressures = Tight(cut.VapourPressuresAtFacesPa[layer], cut.VapourPressuresAtFacesPa[layer + 1], saturations);
             for (int k = layer == 0 ? 0 : 1; k <= PartsPerLayer; k++)
             {
-                bool isOuterOrInnerEnd = (layer == 0 && k == 0) || (layer == cut.Layers.Count - 1 && k == PartsPerLayer);
-                bool isWet = !isOuterOrInnerEnd && cut.SettlesByDiffusionGPerM2 > 0 && pressures[k] >= saturations[k] * (1 - SaturatedWithin);
+                bool isInside = (layer > 0 || k > 0) && !(isOutermostFrosted && layer == cut.Layers.Count - 1 && k > 0) && !(layer == cut.Layers.Count - 1 && k == PartsPerLayer);
+                bool isWet = isInside && cut.SettlesByDiffusionGPerM2 > 0 && pressures[k] >= saturations[k] * (1 - SaturatedWithin);
                 samples.Add(new VapourSample(layer, (double)k / PartsPerLayer, pressures[k], saturations[k], isWet));
             }
         }

@@ -11,6 +11,9 @@ public static class VapourPressureOverDiffusion
 {
     private const float Edge = 16;
 
+    // Less would be written as 0.0, which is not what is meant.
+    private const double LeastWrittenGPerM2 = 0.1;
+
     /// <summary>Draws it.</summary>
     /// <param name="cut">The build-up on one night.</param>
     /// <param name="palette">Colours.</param>
@@ -46,7 +49,7 @@ public static class VapourPressureOverDiffusion
         for (int i = 0; i < cut.Layers.Count; i++)
             sheet.Area(new SKRect(frame.AcrossPx(faces[i]), frame.Data.Top, frame.AcrossPx(faces[i + 1]), frame.Data.Bottom), Texture.Ground(sheet.Palette, cut.Layers[i].Group), 0.45f);
         frame.Line(places, samples.Select(sample => Shown(sample.PressurePa)), sheet.Palette.Ink, 2.6f);
-        frame.Render($"{cut.Name}: vapour pressure by diffusion");
+        frame.Render($"{Grammar.Capital(cut.Name)}: vapour pressure by diffusion");
 
         foreach (double face in faces)
             sheet.Line(frame.AcrossPx(face), frame.Data.Top, frame.AcrossPx(face), frame.Data.Bottom, sheet.Palette.Ink, 1, 0.25f);
@@ -54,7 +57,7 @@ public static class VapourPressureOverDiffusion
         SKPoint[] saturation = [.. samples.Select((sample, i) => frame.At(places[i], Shown(sample.SaturationPa)))];
         sheet.DashedLine(saturation, sheet.Palette.Ink, 1.6f, 9, 4);
         DrawWet(sheet, frame, samples, saturation);
-        string settles = samples.Any(sample => sample.IsWet) ? $"{figures.GramsPerArea(cut.SettlesByDiffusionGPerM2)} a night settle where marked" : "nothing settles by diffusion";
+        string settles = samples.Any(sample => sample.IsWet) ? $"{Settles(cut, figures)} a night settles where marked" : "nothing settles by diffusion";
         sheet.TextWithin(frame.Data, settles, frame.Data.MidX, frame.Data.Top + 16, Lettering.Value, sheet.Palette.Ink);
         LayerList.DrawNumbers(sheet, frame.Data, [.. faces.Select(frame.AcrossPx)]);
         LineLabel.Draw(sheet, frame.Data, [new LineLabel("saturation", saturation[^1]), new LineLabel("vapour", frame.At(1, Shown(samples[^1].PressurePa)))]);
@@ -98,15 +101,19 @@ public static class VapourPressureOverDiffusion
         IReadOnlyList<string> places = VapourLine.WetPlaces(cut, VapourLine.Of(cut));
         return places.Count == 0
             ? "By diffusion alone the vapour stays below saturation: nothing settles inside. Air through gaps is counted apart."
-            : $"By diffusion alone {figures.GramsPerArea(cut.SettlesByDiffusionGPerM2)} settle in the night {Listed(places)}. Air through gaps is counted apart.";
+            : $"By diffusion alone {Settles(cut, figures)} settles in the night {Listed(places)}. Air through gaps is counted apart.";
     }
+
+    private static string Settles(BuildUpCut cut, Figures figures) => cut.SettlesByDiffusionGPerM2 < LeastWrittenGPerM2
+        ? $"less than {figures.GramsPerArea(LeastWrittenGPerM2)}"
+        : figures.GramsPerArea(cut.SettlesByDiffusionGPerM2);
 
     private static string Listed(IReadOnlyList<string> places) => places.Count <= 2
         ? Grammar.List(places)
         : $"{places.Count} places, the first of them {places[0]}";
 
     private static string AltText(BuildUpCut cut, Figures figures) => string.Concat(
-        $"{cut.Name}: vapour pressure falls from {figures.Write(Words.Shown.VapourPressure, cut.VapourPressuresAtFacesPa[0])} at the room to ",
+        $"{Grammar.Capital(cut.Name)}: vapour pressure falls from {figures.Write(Words.Shown.VapourPressure, cut.VapourPressuresAtFacesPa[0])} at the room to ",
         $"{figures.Write(Words.Shown.VapourPressure, cut.VapourPressuresAtFacesPa[^1])} outside over a diffusion thickness of ",
         $"{figures.Write(Words.Shown.DiffusionThickness, cut.Layers.Sum(layer => layer.DiffusionThicknessM))}. {Caption(cut, figures)}");
 }

@@ -31,9 +31,9 @@ public static class WettingAndDrying
         int[] order = Order(year);
         string caption = Caption(year, figures);
         string altText = string.Concat(
-            $"{name}: water held at the end of each month at all faces together: ",
+            $"{Grammar.Capital(name)}: water held at the end of each month at all faces together: ",
             string.Join(", ", order.Select(month => $"{Grammar.Month(month + 1)} {figures.GramsPerArea(year.HeldGPerM2[month])}")), ". ", caption);
-        return new Picture(width, height, altText, $"{name}: {CutWords.Lowered(caption)} {Limits(figures)}", canvas =>
+        return new Picture(width, height, altText, $"{Grammar.Capital(name)}: {CutWords.Lowered(caption)} {Limits(figures)}", canvas =>
         {
             var sheet = new Sheet(canvas, palette);
             sheet.Ground(width, height);
@@ -52,7 +52,7 @@ public static class WettingAndDrying
         using var frame = new Frame(sheet, area, across, up, new PixelPadding(60, 148, 48, 62));
         AddBars(frame, held, 0.74, sheet.Palette.Water[1], sheet.Palette.Water[3]);
         AddBars(frame, wettest, 0.36, sheet.Palette.Water[3], sheet.Palette.Water[4]);
-        frame.Render($"{name}: twelve months of wetting and drying");
+        frame.Render($"{Grammar.Capital(name)}: twelve months of wetting and drying");
         List<LineLabel> limits = [Limit(sheet, frame, from, $"may run down\nfrom {figures.GramsPerArea(RunOffFromGPerM2)}")];
         if (certain <= up.High)
             limits.Add(Limit(sheet, frame, certain, $"runs down for sure\nat {figures.GramsPerArea(RunOffCertainGPerM2)}"));
