@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Runtime.CompilerServices;
+using Thermal.Materials;
 
 namespace Thermal;
 
@@ -10,6 +11,15 @@ internal static class Guard
     internal static double InRange(double value, double min, double max, string unit,
         [CallerArgumentExpression(nameof(value))] string? name = null) =>
         value >= min && value <= max ? value : throw Refused(value, min, max, unit, name);
+
+    /// <summary>Returns <paramref name="figure"/>, or refuses it: low, value and high must stand in that order within the limits.</summary>
+    internal static Bounded InRange(Bounded figure, double min, double max, string unit, string name)
+    {
+        InRange(figure.Low, min, max, unit, name);
+        InRange(figure.Value, figure.Low, max, unit, name);
+        InRange(figure.High, figure.Value, max, unit, name);
+        return figure;
+    }
 
     // Apart from the check, so that the check stays small enough to be built into the formulas that call it.
     private static ArgumentOutOfRangeException Refused(double value, double min, double max, string unit, string? name) =>

@@ -28,7 +28,7 @@ internal static class HeatingAnswers
         TwoNode node = Node(asked, cold), nodeLeast = Node(least, coldLeast), nodeMost = Node(most, coldMost);
         double difference = Difference(cold);
         Between steady = coldRuns.HeaterW;
-        Between warmUp = new(nodeLeast.WarmUpW(difference, asked.WarmUpH), node.WarmUpW(difference, asked.WarmUpH), nodeMost.WarmUpW(difference, asked.WarmUpH));
+        Between warmUp = Between.Spanning(nodeLeast.WarmUpW(difference, asked.WarmUpH), node.WarmUpW(difference, asked.WarmUpH), nodeMost.WarmUpW(difference, asked.WarmUpH));
         Between need = new(Math.Max(steady.Low, warmUp.Low), Math.Max(steady.Value, warmUp.Value), Math.Max(steady.High, warmUp.High));
         return new()
         {
@@ -42,7 +42,7 @@ internal static class HeatingAnswers
             Cold = OneNight(asked, steady, cold, node, highest, lowest),
             Mild = OneNight(asked, mildRuns.HeaterW, mild, Node(asked, mild), highest, lowest),
             Suggested = HeaterLibrary.All.Where(heater => heater.Fuel == asked.Heater.Fuel && heater.HighestW * factor >= need.Value).MinBy(heater => heater.HighestW),
-            DawnHeaterOffC = Between.Spanning(Dawn(most, coldMost, nodeMost), Dawn(asked, cold, node), Dawn(least, coldLeast, nodeLeast)),
+            DawnHeaterOffC = Between.Spanning(DawnWith(most, least, coldMost), Dawn(asked, cold, node), DawnWith(least, most, coldLeast)),
             Grades = [Grade(asked, 2, 0, 2), Grade(asked, 3, -15, 4)],
             HotWater = HotWaterOf(asked),
         };
@@ -50,7 +50,7 @@ internal static class HeatingAnswers
 
     internal static IReadOnlyList<TankAnswer> Tanks(Case asked, ZoneState cold) => [.. asked.Tanks.Select(tank =>
     {
-        int zone = tank.Zone is null ? -1 : asked.Vehicle.Zones.Select((z, i) => (z, i)).First(pair => pair.z.Name == tank.Zone).i;
+        int zone = tank.Zone is null ? -1 : DampAnswers.IndexOf(asked.Vehicle, tank.Zone);
         double air = zone < 0 ? cold.Inputs.OutsideC : cold.TemperaturesC[zone];
         double film = zone < 0 ? SurfaceResistance.ShelteredRoadM2KPerW : SurfaceResistance.InsideM2KPerW(FlowDirection.Horizontal);
         double loss = tank.AreaM2 / (tank.InsulationM2KPerW + film), hold = Math.Max(0, loss * (3 - air));
@@ -61,6 +61,7 @@ internal static class HeatingAnswers
     /// <summary>The living space as two stores; where the build-ups lose as much as their films carry, all loss is taken from the air.</summary>
     internal static TwoNode Node(Case asked, ZoneState state)
     {
+        state = Driven(state);
         int living = ZoneBalance.LivingIndex(asked.Vehicle);
         Zone zone = asked.Vehicle.Living;
         double difference = Difference(state), opaqueW = 0, areaM2 = 0, mass = asked.Vehicle.FurnishingsJPerM2K * zone.FloorAreaM2;
@@ -91,6 +92,10 @@ internal static class HeatingAnswers
         return sum;
     }
 
+    /// <summary>The same balance with the living space 10 K above the outside, where it is hardly warmer: loss per kelvin needs a difference.</summary>
+    private static ZoneState Driven(ZoneState state) => Difference(state) >= 1 ? state
+        : ZoneBalance.Solve(state.Shell, state.Inputs with { LivingC = state.Inputs.OutsideC + 10, HeldVapourPa = null });
+
     private static double Difference(ZoneState state) => Math.Max(state.Inputs.LivingC - state.Inputs.OutsideC, 1e-3);
 
     private static double People(Case asked) => asked.Habits.SleepersCount * BodyLoads.AsleepHeatW;
@@ -98,6 +103,7 @@ internal static class HeatingAnswers
     private static NightHeating OneNight(Case asked, Between loss, ZoneState state, TwoNode node, double highest, double lowest)
     {
         Between heat = new(Math.Max(0, loss.Low - People(asked)), Math.Max(0, loss.Value - People(asked)), Math.Max(0, loss.High - People(asked)));
+        ZoneState driven = Driven(state);
         double quick = node.AirJPerK + QuickShareFraction * node.MassJPerK, hours = asked.Habits.NightH;
         PartLoad usual = PartLoad.Of(asked.Heater, lowest, highest, heat.Value, quick);
         return new()
@@ -105,7 +111,7 @@ internal static class HeatingAnswers
             HeatW = heat,
             OutputFraction = usual.OutputFraction,
             StartsCount = usual.StartsPerH == 0 ? (heat.Value > 0 ? 1 : 0) : usual.StartsPerH * hours,
-            AtLowestOutputC = state.Inputs.OutsideC + (lowest + People(asked)) * Difference(state) / state.HeaterW,
+            AtLowestOutputC = state.Inputs.OutsideC + (lowest + People(asked)) * Difference(driven) / driven.HeaterW,
             FuelAmount = new(Fuel(heat.Low, Extreme.High), Fuel(heat.Value, Extreme.Usual), Fuel(heat.High, Extreme.Low)),
             ChargeAh = Between.Spanning(Charge(heat.Low, Extreme.Low), Charge(heat.Value, Extreme.Usual), Charge(heat.High, Extreme.High)),
         };
@@ -128,6 +134,13 @@ internal static class HeatingAnswers
     {
         double difference = Difference(state), share = node.AirToMassWPerK / (node.AirToMassWPerK + node.MassToOutsideWPerK);
         return state.Inputs.OutsideC + node.After(asked.Habits.NightH, People(asked), difference, difference * share).AirK;
+    }
+
+    /// <summary>Dawn of a run with the stored heat of the other one: what loses most and stores least is coldest.</summary>
+    private static double DawnWith(Case run, Case other, ZoneState state)
+    {
+        Case mixed = run with { Vehicle = run.Vehicle with { FurnishingsJPerM2K = other.Vehicle.FurnishingsJPerM2K } };
+        return Dawn(mixed, state, Node(mixed, state));
     }
 
     private static ChamberGrade Grade(Case asked, int grade, double outsideC, double limitH)

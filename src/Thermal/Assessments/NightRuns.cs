@@ -20,7 +20,7 @@ internal sealed record NightRuns(ZoneState Usual, ZoneState LeastHeat, ZoneState
     }
 
     /// <summary>Heat the living space needs, W.</summary>
-    internal Between HeaterW => new(LeastHeat.HeaterW, Usual.HeaterW, MostHeat.HeaterW);
+    internal Between HeaterW => OfHeat(state => state.HeaterW);
 
     /// <summary>A figure of the damp runs.</summary>
     internal Between OfDamp(Func<ZoneState, double> figure) => Between.Spanning(figure(LeastDamp), figure(Usual), figure(MostDamp));

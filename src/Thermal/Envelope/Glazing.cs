@@ -28,8 +28,8 @@ public sealed record Pane
 {
     /// <summary>Glass, acrylic, polycarbonate.</summary>
     public required Material Material { get; init; }
-    /// <summary>Thickness, m, 0.0005 to 0.05.</summary>
-    public required double ThicknessM { get; init => field = Guard.InRange(value, 0.0005, 0.05, "m", nameof(ThicknessM)); }
+    /// <summary>Thickness, m, 0.0005 to 0.06.</summary>
+    public required double ThicknessM { get; init => field = Guard.InRange(value, 0.0005, 0.06, "m", nameof(ThicknessM)); }
     /// <summary>Corrected emissivity of the face towards the room, fraction, 0.01 to 1.</summary>
     public double InnerEmissivityFraction { get; init => field = Guard.InRange(value, 0.01, 1, "(fraction)", nameof(InnerEmissivityFraction)); } = 0.837;
     /// <summary>Corrected emissivity of the face towards the outside, fraction, 0.01 to 1.</summary>

@@ -12,7 +12,7 @@ public sealed record Opening
     /// <summary>Height of one, m, 0.05 to 5.</summary>
     public required double HeightM { get; init => field = Guard.InRange(value, 0.05, 5, "m", nameof(HeightM)); }
     /// <summary>How many alike, 1 to 50.</summary>
-    public int Count { get; init; } = 1;
+    public int Count { get; init => field = (int)Guard.InRange(value, 1, 50, "openings", nameof(Count)); } = 1;
     /// <summary>From the surface's left edge as seen from outside, m; null where not said.</summary>
     public double? FromLeftM { get; init; }
     /// <summary>From the surface's lower edge, m; null where not said.</summary>
@@ -23,8 +23,8 @@ public sealed record Opening
     public Stack? Leaf { get; init; }
     /// <summary>Share of the opening taken by the frame, fraction, 0 to 0.9.</summary>
     public double FrameFraction { get; init => field = Guard.InRange(value, 0, 0.9, "(fraction)", nameof(FrameFraction)); }
-    /// <summary>Transmittance of the frame with films, W/(m²·K), 0.3 to 12.</summary>
-    public double FrameUWPerM2K { get; init => field = Guard.InRange(value, 0.3, 12, "W/(m²·K)", nameof(FrameUWPerM2K)); } = 5;
+    /// <summary>Transmittance of the frame with films, W/(m²·K), 0.3 to 7.5: an inside film of 0.13 m²·K/W alone lets 7.7 through.</summary>
+    public double FrameUWPerM2K { get; init => field = Guard.InRange(value, 0.3, 7.5, "W/(m²·K)", nameof(FrameUWPerM2K)); } = 5;
     /// <summary>ψ along the edge of the opening, W/(m·K), 0 to 2.</summary>
     public double EdgePsiWPerMK { get; init => field = Guard.InRange(value, 0, 2, "W/(m·K)", nameof(EdgePsiWPerMK)); }
     /// <summary>Covers it can have.</summary>
@@ -50,7 +50,7 @@ public sealed record Covering
     /// <summary>On the room's side of the glass, or outside.</summary>
     public required CoveringSide Side { get; init; }
     /// <summary>What it adds when in place, ΔR, its air layer included, m²·K/W, 0.01 to 3.</summary>
-    public required Bounded AddedResistanceM2KPerW { get; init; }
+    public required Bounded AddedResistanceM2KPerW { get; init => field = Guard.InRange(value, 0.01, 3, "m²·K/W", nameof(AddedResistanceM2KPerW)); }
     /// <summary>Room air that passes its edges and meets the glass, m³ per m² of glass and hour, 0 to 100; only for an inside cover.</summary>
     public double EdgeLeakM3PerM2H { get; init => field = Guard.InRange(value, 0, 100, "m³/(m²·h)", nameof(EdgeLeakM3PerM2H)); } = 3;
 }

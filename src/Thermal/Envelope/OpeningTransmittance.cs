@@ -16,7 +16,8 @@ public sealed record OpeningTransmittance(double BodyUWPerM2K, double FrameUWPer
     /// <param name="outsideFilmM2KPerW">Outside film, m²·K/W.</param>
     /// <remarks>
     /// A cover adds its ΔR in series (EN 13125 / ISO 10077-1 form). Behind an inside cover the glass is that much colder.
-    /// The frame's U is taken as given, with the films it was found with. Source: EN-673; EN-13125.
+    /// The frame's loss is as given; for its inner face the given U is taken to hold with the usual inside film of 0.13 m²·K/W, so that
+    /// another film or a cover moves that face and never beyond the outside. Source: EN-673; EN-13125.
     /// </remarks>
     public static OpeningTransmittance Of(Opening opening, Covering? covering, double tiltDeg, double insideFilmM2KPerW, double outsideFilmM2KPerW) =>
         AroundCore(opening, covering, CoreM2KPerW(opening, tiltDeg, insideFilmM2KPerW, outsideFilmM2KPerW), insideFilmM2KPerW, outsideFilmM2KPerW);
@@ -33,8 +34,9 @@ public sealed record OpeningTransmittance(double BodyUWPerM2K, double FrameUWPer
         double addedInside = covering is { Side: CoveringSide.Inside } ? added : 0;
         double body = 1 / (insideFilmM2KPerW + coreM2KPerW + added + outsideFilmM2KPerW);
         double frame = 1 / (1 / opening.FrameUWPerM2K + added);
+        double frameTotal = 1 / opening.FrameUWPerM2K - SurfaceResistance.InsideM2KPerW(FlowDirection.Horizontal) + insideFilmM2KPerW + added;
         double edge = opening.EdgePsiWPerMK * opening.PerimeterM / opening.AreaM2;
         return new(body, frame, (1 - opening.FrameFraction) * body + opening.FrameFraction * frame + edge,
-            1 - body * (insideFilmM2KPerW + addedInside), 1 - frame * (insideFilmM2KPerW + addedInside));
+            1 - body * (insideFilmM2KPerW + addedInside), 1 - (insideFilmM2KPerW + addedInside) / frameTotal);
     }
 }

@@ -59,9 +59,9 @@ public sealed record AirLayer : StackLayer
     /// <summary>Openings to the outside A_v: mm² per m length (upright) or per m² (flat), 0 to 100 000. Up to 500 counts as closed.</summary>
     public double OpeningsMm2 { get; init => field = Guard.InRange(value, 0, 100_000, "mm²", nameof(OpeningsMm2)); }
 
-    /// <summary>Emissivity of the face towards the room, fraction; null takes that of the neighbouring layer.</summary>
-    public double? InnerEmissivityFraction { get; init; }
+    /// <summary>Emissivity of the face towards the room, fraction, 0.01 to 1; null takes that of the neighbouring layer.</summary>
+    public double? InnerEmissivityFraction { get; init => field = value is { } e ? Guard.InRange(e, 0.01, 1, "(fraction)", nameof(InnerEmissivityFraction)) : null; }
 
-    /// <summary>Emissivity of the face towards the outside, fraction; null takes that of the neighbouring layer.</summary>
-    public double? OuterEmissivityFraction { get; init; }
+    /// <summary>Emissivity of the face towards the outside, fraction, 0.01 to 1; null takes that of the neighbouring layer.</summary>
+    public double? OuterEmissivityFraction { get; init => field = value is { } e ? Guard.InRange(e, 0.01, 1, "(fraction)", nameof(OuterEmissivityFraction)) : null; }
 }

@@ -33,24 +33,27 @@ public static class Transmittance
         StackTransmittance closed = Whole(stack, direction, insideFilmM2KPerW, outsideFilmM2KPerW, stack.Layers.Count);
         if (open < 0) return closed;
         StackTransmittance ventilated = Whole(stack, direction, insideFilmM2KPerW, SurfaceResistance.InsideM2KPerW(direction), open);
+        double[] layers = [.. closed.LayersM2KPerW.Select((r, i) => Mix(r, ventilated.LayersM2KPerW[i], openShare))];
+        double outside = Mix(closed.OutsideFilmM2KPerW, ventilated.OutsideFilmM2KPerW, openShare);
         return openShare >= 1 ? ventilated : closed with
         {
             UpperLimitM2KPerW = Mix(closed.UpperLimitM2KPerW, ventilated.UpperLimitM2KPerW, openShare),
             LowerLimitM2KPerW = Mix(closed.LowerLimitM2KPerW, ventilated.LowerLimitM2KPerW, openShare),
             TotalM2KPerW = Mix(closed.TotalM2KPerW, ventilated.TotalM2KPerW, openShare),
-            LayersM2KPerW = [.. closed.LayersM2KPerW.Select((r, i) => Mix(r, ventilated.LayersM2KPerW[i], openShare))],
-            OutsideFilmM2KPerW = Mix(closed.OutsideFilmM2KPerW, ventilated.OutsideFilmM2KPerW, openShare),
+            LayersM2KPerW = layers,
+            OutsideFilmM2KPerW = outside,
+            GapCorrectionWPerM2K = GapCorrection(stack, layers, insideFilmM2KPerW + outside),
         };
     }
 
-    /// <summary>Correction for fasteners through insulation, ΔU_f = α·λ_f·A_f·n_f/d_0·(R_1/R_T)².</summary>
+    /// <summary>Correction for fasteners through insulation, ΔU_f = α·λ_f·A_f·n_f/d_0·(R_1/R_T,h)².</summary>
     /// <param name="alphaFactor">α: 0.8 through the whole layer, 0.8·d_1/d_0 when recessed; 0 to 1.</param>
     /// <param name="conductivityWPerMK">λ_f of the fastener, W/(m·K).</param>
     /// <param name="sectionM2">A_f, section of one, m².</param>
     /// <param name="perM2Count">n_f, fasteners per m².</param>
     /// <param name="layerThicknessM">d_0, thickness of the insulation it passes, m.</param>
     /// <param name="layerResistanceM2KPerW">R_1 of that layer, m²·K/W.</param>
-    /// <param name="totalResistanceM2KPerW">R_T, m²·K/W.</param>
+    /// <param name="totalResistanceM2KPerW">R_T,h between battens, m²·K/W.</param>
     /// <returns>W/(m²·K).</returns>
     /// <remarks>Source: ISO-6946, annex F.3 (from memory). Not for fasteners that join two metal sheets: those need their χ.</remarks>
     public static double FastenerCorrectionWPerM2K(double alphaFactor, double conductivityWPerMK, double sectionM2, double perM2Count,
@@ -113,7 +116,7 @@ public static class Transmittance
             UpperLimitM2KPerW = upper,
             LowerLimitM2KPerW = lower,
             TotalM2KPerW = total,
-            GapCorrectionWPerM2K = stack.GapLevel == 0 ? 0 : GapCorrection(stack, layers, count, total),
+            GapCorrectionWPerM2K = GapCorrection(stack, layers, films),
         };
     }
 
@@ -132,12 +135,15 @@ public static class Transmittance
         return share / resistance;
     }
 
-    /// <summary>ΔU_g = ΔU″·(R_1/R_T)² of the best insulating layer.</summary>
-    private static double GapCorrection(Stack stack, double[] layers, int count, double total)
+    /// <summary>ΔU_g = ΔU″·(R_1/R_T,h)² of the best insulating layer, both between battens.</summary>
+    private static double GapCorrection(Stack stack, double[] layers, double films)
     {
-        double best = 0;
-        for (int i = 0; i < count; i++)
+        double best = 0, total = films;
+        for (int i = 0; i < layers.Length; i++)
+        {
+            total += layers[i];
             if (stack.Layers[i] is SolidLayer) best = Math.Max(best, layers[i]);
+        }
         return GapLevelsWPerM2K[stack.GapLevel] * best / total * (best / total);
     }
 

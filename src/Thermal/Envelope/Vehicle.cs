@@ -22,8 +22,8 @@ public sealed record Vehicle
     /// <summary>Heat stored by furniture and stores beside the linings, J/K per m² of floor.</summary>
     /// <remarks>Source: OURS, 25 kJ/(K·m²).</remarks>
     public double FurnishingsJPerM2K { get; init => field = Guard.InRange(value, 0, 500_000, "J/(K·m²)", nameof(FurnishingsJPerM2K)); } = 25_000;
-    /// <summary>Difference of wind pressure between the two sides of a parked vehicle, as a factor of the dynamic pressure.</summary>
-    public Materials.Bounded WindPressureFactor { get; init; } = new(0.3, 0.45, 0.6, "OURS", "wind pressure across a parked vehicle, 0.3 to 0.6");
+    /// <summary>Difference of wind pressure between the two sides of a parked vehicle, as a factor of the dynamic pressure, 0 to 2.</summary>
+    public Materials.Bounded WindPressureFactor { get; init => field = Guard.InRange(value, 0, 2, "(factor)", nameof(WindPressureFactor)); } = new(0.3, 0.45, 0.6, "OURS", "wind pressure across a parked vehicle, 0.3 to 0.6");
 
     /// <summary>The living space.</summary>
     public Zone Living => Zones.First(zone => zone.Kind == ZoneKind.Living);

@@ -15,10 +15,10 @@ public sealed record Zone
     public required double FloorAreaM2 { get; init => field = Guard.InRange(value, 0.1, 100, "m²", nameof(FloorAreaM2)); }
     /// <summary>Height between its low and high leaks, m, 0.2 to 4.</summary>
     public required double HeightM { get; init => field = Guard.InRange(value, 0.2, 4, "m", nameof(HeightM)); }
-    /// <summary>Leak openings low down, and the same again high up, m².</summary>
-    public required Bounded LeakEachM2 { get; init; }
-    /// <summary>A stated air exchange with the outside that replaces leaks and vents, air changes per hour; null to compute.</summary>
-    public double? AirChangesPerH { get; init; }
+    /// <summary>Leak openings low down, and the same again high up, m², 0 to 0.5.</summary>
+    public required Bounded LeakEachM2 { get; init => field = Guard.InRange(value, 0, 0.5, "m²", nameof(LeakEachM2)); }
+    /// <summary>A stated air exchange with the outside that replaces leaks and vents, air changes per hour, 0 to 100; null to compute.</summary>
+    public double? AirChangesPerH { get; init => field = value is { } changes ? Guard.InRange(changes, 0, 100, "1/h", nameof(AirChangesPerH)) : null; }
     /// <summary>Vents that stay open.</summary>
     public IReadOnlyList<Vent> Vents { get; init; } = [];
 }
@@ -38,7 +38,11 @@ public enum ZoneKind
 /// <param name="Name">What the builder calls it.</param>
 /// <param name="FreeAreaM2">Free area, mesh and bars taken off, m², 0 to 0.2.</param>
 /// <param name="IsHigh">High (roof, upper wall) or low (floor, lower wall).</param>
-public sealed record Vent(string Name, double FreeAreaM2, bool IsHigh);
+public sealed record Vent(string Name, double FreeAreaM2, bool IsHigh)
+{
+    /// <summary>Free area, mesh and bars taken off, m², 0 to 0.2.</summary>
+    public double FreeAreaM2 { get; init => field = Guard.InRange(value, 0, 0.2, "m²", nameof(FreeAreaM2)); } = Guard.InRange(FreeAreaM2, 0, 0.2, "m²");
+}
 
 /// <summary>How two zones exchange air and heat beside their partitions: an open passage or a curtain.</summary>
 public sealed record ZoneLink
@@ -51,10 +55,10 @@ public sealed record ZoneLink
     public required double AreaM2 { get; init => field = Guard.InRange(value, 0.01, 20, "m²", nameof(AreaM2)); }
     /// <summary>Open, or a curtain or door across it at night.</summary>
     public required LinkState State { get; init; }
-    /// <summary>Resistance of curtain or door, without films, m²·K/W.</summary>
-    public Bounded ResistanceM2KPerW { get; init; } = new(0.03, 0.08, 0.2, "OURS", "curtain across the cab");
-    /// <summary>Air exchanged through it, m³ per m² and hour.</summary>
-    public required Bounded AirM3PerM2H { get; init; }
+    /// <summary>Resistance of curtain or door, without films, m²·K/W, 0 to 5.</summary>
+    public Bounded ResistanceM2KPerW { get; init => field = Guard.InRange(value, 0, 5, "m²·K/W", nameof(ResistanceM2KPerW)); } = new(0.03, 0.08, 0.2, "OURS", "curtain across the cab");
+    /// <summary>Air exchanged through it, m³ per m² and hour, 0 to 2000.</summary>
+    public required Bounded AirM3PerM2H { get; init => field = Guard.InRange(value, 0, 2000, "m³/(m²·h)", nameof(AirM3PerM2H)); }
 
     /// <summary>Air through an open passage, m³ per m² and hour: enough to make two zones nearly one.</summary>
     /// <remarks>Source: OURS; buoyancy through an open doorway at a few kelvin gives this order.</remarks>

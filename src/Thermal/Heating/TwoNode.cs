@@ -44,11 +44,13 @@ public sealed record TwoNode(double AirJPerK, double MassJPerK, double AirToMass
 
     /// <summary>Time a constant heat takes to lift the air by a difference from a cold start.</summary>
     /// <param name="differenceK">Difference to the outside, K, 0 to 100.</param>
-    /// <param name="heatW">Heat, W, 0 or more.</param>
+    /// <param name="heatW">Heat, W, 0 to 1e6.</param>
     /// <returns>h; null when it never gets there, or not within 1000 h.</returns>
     public double? WarmUpH(double differenceK, double heatW)
     {
         double low = 0, high = 1000;
+        Guard.InRange(differenceK, 0, 100, "K");
+        Guard.InRange(heatW, 0, 1e6, "W");
         if (After(high, heatW).AirK < differenceK) return null;
         for (int i = 0; i < 60; i++)
         {

@@ -7,7 +7,7 @@ public static class BodyLoads
 {
     /// <summary>Sensible heat of a sleeper, W. Source: ASHRAE-F (2017), ch. 18, table of metabolic rates, sensible share from memory.</summary>
     public const double AsleepHeatW = 46;
-    /// <summary>Sensible heat of a person at rest, W. Source: as above.</summary>
+    /// <summary>Sensible heat of a person at rest, W. Source: ASHRAE-F (2017), ch. 18, sensible share from memory.</summary>
     public const double AwakeHeatW = 70;
     /// <summary>Carbon dioxide asleep, L/h. Source: PRACTICE, 11 to 14 L/h, from memory.</summary>
     public const double AsleepCarbonDioxideLPerH = 13;

@@ -105,6 +105,7 @@ public sealed class Shell
         int zone = IndexOf(surface.Zone), other = surface.Outside == OuterSide.OtherZone ? IndexOf(surface.OtherZone!) : -1;
         double inside = SurfaceResistance.InsideM2KPerW(surface.Direction), outside = OutsideFilmM2KPerW(surface, windMPerS);
         double sky = SkyShareRatio(surface, windMPerS), opaque = surface.OpaqueAreaM2;
+        if (opaque < -1e-9) throw new ArgumentException($"The openings of {surface.Name} are larger than the panel.", nameof(surface));
         double still = AirBehindThingsM3PerM2H / 3600 * roomDensityKgPerM3;
         double bare = SurfaceResistance.InsideConvectiveWPerM2K(surface.Direction) / MoistAir.DryAirSpecificHeatJPerKgK;
         double covered = 0;

@@ -11,6 +11,8 @@ public static class ZoneBalance
 {
     private const int MostRounds = 200;
     private const double SettledK = 1e-8;
+    /// <summary>No room is tighter than this, so that a sealed one in still air has one answer, m³/h. Source: OURS.</summary>
+    private const double TightestM3PerH = 1e-6;
 
     /// <summary>Solves it.</summary>
     /// <param name="shell">Paths and places.</param>
@@ -19,7 +21,8 @@ public static class ZoneBalance
     /// Heat: the living space is held, every other zone takes the temperature at which its gains equal its losses. Air flows
     /// depend on temperatures, so both are repeated until they agree. Vapour: sources = air exchange + Σ settling, where settling
     /// starts at each place's saturation: piecewise linear and convex, so repeating with the places that are wet ends after finitely
-    /// many rounds at the exact solution. Carried water: h_c/c_p per unit of humidity ratio (Lewis factor 1). Latent heat is left out.
+    /// many rounds at the exact solution. Every round lies above it, the first one with all places wet too, so that a place that has
+    /// turned dry stays dry. Carried water: h_c/c_p per unit of humidity ratio (Lewis factor 1). Latent heat is left out.
     /// </remarks>
     /// <exception cref="NotConvergedException">The flows did not settle.</exception>
     public static ZoneState Solve(Shell shell, ZoneInputs inputs)
@@ -74,8 +77,8 @@ public static class ZoneBalance
     private static void Flows(Shell shell, ZoneInputs inputs, double[] temperatures, double density, int living, double[] flows)
     {
         for (int i = 0; i < flows.Length; i++)
-            flows[i] = AirFlow.OfZoneM3PerH(shell.Vehicle.Zones[i], temperatures[i], inputs.OutsideC, inputs.WindMPerS,
-                shell.Vehicle.WindPressureFactor.Value, density, i == living ? inputs.FanM3PerH : 0) + (i == living ? inputs.HeaterFreshAirM3PerH : 0);
+            flows[i] = Math.Max(TightestM3PerH, AirFlow.OfZoneM3PerH(shell.Vehicle.Zones[i], temperatures[i], inputs.OutsideC, inputs.WindMPerS,
+                shell.Vehicle.WindPressureFactor.Value, density, i == living ? inputs.FanM3PerH : 0) + (i == living ? inputs.HeaterFreshAirM3PerH : 0));
     }
 
     /// <summary>One solve with given flows; returns the largest change, K.</summary>
@@ -146,12 +149,13 @@ public static class ZoneBalance
         double[] saturation = new double[places.Length], ratios = new double[n];
         bool[] wet = new bool[places.Length];
         for (int i = 0; i < places.Length; i++)
-            saturation[i] = MoistAir.HumidityRatioUncheckedKgPerKg(SaturationPressure.PairUncheckedPa(state.PlaceC(places[i])), state.Inputs.AirPressurePa);
-        Span<double> matrix = stackalloc double[n * n], rhs = stackalloc double[n];
-        bool changed = true;
-        for (int round = 0; changed; round++)
         {
-            if (round == MostRounds) throw new NotConvergedException($"The places that get wet did not settle after {round} rounds.");
+            wet[i] = places[i] is { InUse: true, TransferKgPerS: > 0 };
+            saturation[i] = MoistAir.HumidityRatioUncheckedKgPerKg(SaturationPressure.PairUncheckedPa(state.PlaceC(places[i])), state.Inputs.AirPressurePa);
+        }
+        Span<double> matrix = stackalloc double[n * n], rhs = stackalloc double[n];
+        for (bool changed = true; changed;)
+        {
             matrix.Clear();
             for (int i = 0; i < n; i++)
             {
@@ -179,10 +183,8 @@ public static class ZoneBalance
             changed = false;
             for (int i = 0; i < places.Length; i++)
             {
-                ColdPlace place = places[i];
-                bool now = place.InUse && place.TransferKgPerS > 0 && ratios[place.Zone] > saturation[i];
-                if (now == wet[i]) continue;
-                wet[i] = now;
+                if (!wet[i] || ratios[places[i].Zone] > saturation[i]) continue;
+                wet[i] = false;
                 changed = true;
             }
         }
