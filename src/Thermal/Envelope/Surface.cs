@@ -35,8 +35,8 @@ public sealed record Surface
     public IReadOnlyList<Opening> Openings { get; init; } = [];
     /// <summary>What stands or lies against its inner side.</summary>
     public IReadOnlyList<Against> Against { get; init; } = [];
-    /// <summary>Room air that gets behind the lining and meets the cold side of the insulation, m³ per m² and hour, 0 to 10.</summary>
-    public required Bounded AirBehindLiningM3PerM2H { get; init => field = Guard.InRange(value, 0, 10, "m³/(m²·h)", nameof(AirBehindLiningM3PerM2H)); }
+    /// <summary>Room air that gets behind the lining and meets the cold side of the insulation, m³ per m² and hour, 0 to 20.</summary>
+    public required Bounded AirBehindLiningM3PerM2H { get; init => field = Guard.InRange(value, 0, 20, "m³/(m²·h)", nameof(AirBehindLiningM3PerM2H)); }
     /// <summary>How the lining is closed, in the file's word.</summary>
     public required LiningFit LiningFit { get; init; }
 

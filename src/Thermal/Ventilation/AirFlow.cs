@@ -30,16 +30,16 @@ public static class AirFlow
         Guard.InRange(pressureFactor, 0, 2, "(factor)") * Guard.InRange(densityKgPerM3, 0.3, 2, "kg/m³") / 2 * Guard.InRange(windMPerS, 0, 40, "m/s") * windMPerS;
 
     /// <summary>Flow through a low and a high opening in series, q = C·A·√(2Δp/ρ) with 1/A² = 1/A_low² + 1/A_high².</summary>
-    /// <param name="lowM2">Openings low down, m², 0 to 1.</param>
-    /// <param name="highM2">Openings high up, m², 0 to 1.</param>
+    /// <param name="lowM2">Openings low down, m², 0 to 5.</param>
+    /// <param name="highM2">Openings high up, m², 0 to 5.</param>
     /// <param name="pressurePa">Pressure over both together, Pa, 0 to 2000.</param>
     /// <param name="densityKgPerM3">Density of air, kg/m³, 0.3 to 2.</param>
     /// <returns>m³/s; 0 where either opening is closed.</returns>
     /// <remarks>Source: ASHRAE-F (2017), ch. 16, from memory; Bernoulli with a discharge factor.</remarks>
     public static double ThroughPairM3PerS(double lowM2, double highM2, double pressurePa, double densityKgPerM3)
     {
-        Guard.InRange(lowM2, 0, 1, "m²");
-        Guard.InRange(highM2, 0, 1, "m²");
+        Guard.InRange(lowM2, 0, 5, "m²");
+        Guard.InRange(highM2, 0, 5, "m²");
         if (lowM2 == 0 || highM2 == 0) return 0;
         double area = 1 / Math.Sqrt(1 / (lowM2 * lowM2) + 1 / (highM2 * highM2));
         return DischargeFactor * area * Math.Sqrt(2 * Guard.InRange(pressurePa, 0, 2000, "Pa") / Guard.InRange(densityKgPerM3, 0.3, 2, "kg/m³"));

@@ -84,7 +84,7 @@ public class ZoneLaws
         for (int i = 0; i < 3; i++)
         {
             Assert.Equal(one.TemperaturesC[i], two.TemperaturesC[i], 1e-7); // both end their rounds at 1e-8 K
-            Assert.Equal(one.HumidityRatiosKgPerKg[i], two.HumidityRatiosKgPerKg[i], 1e-10);
+            Assert.Equal(one.HumidityRatiosKgPerKg[i], two.HumidityRatiosKgPerKg[i], 1e-8); // a zone almost as cold as outside breathes by the root of its last 1e-8 K
         }
     });
 
