@@ -10,8 +10,8 @@ namespace Thermal.Words;
 /// <param name="DropsZeros">True where "40" reads better than "40.0".</param>
 internal sealed record FigureStyle(Dimension Dimension, Unit Unit, int SignificantDigits, int MostDecimals, bool DropsZeros)
 {
-    internal static IReadOnlyDictionary<Shown, FigureStyle> Of(UnitSet set) =>
-        Enum.GetValues<Shown>().ToDictionary(shown => shown, shown => Of(shown, set == UnitSet.Us));
+    /// <summary>The style of one kind of figure.</summary>
+    internal static FigureStyle Of(Shown shown, UnitSet set) => Of(shown, set == UnitSet.Us);
 
     private static FigureStyle Of(Shown shown, bool us) => shown switch
     {

@@ -7,13 +7,7 @@ namespace Thermal.Words;
 /// <remarks>Every method takes the value in the unit Thermal computes in. NaN and infinity are refused: a number that is not one must not reach a page.</remarks>
 public sealed class Figures
 {
-    private readonly IReadOnlyDictionary<Shown, FigureStyle> styles;
-
-    private Figures(UnitSet set)
-    {
-        Set = set;
-        styles = FigureStyle.Of(set);
-    }
+    private Figures(UnitSet set) => Set = set;
 
     /// <summary>Figures in metric units.</summary>
     public static Figures Metric { get; } = new(UnitSet.Metric);
@@ -27,16 +21,16 @@ public sealed class Figures
     public UnitSet Set { get; }
 
     /// <summary>The unit as written, such as mm; empty for a bare number.</summary>
-    public string Unit(Shown shown) => styles[shown].Unit.Spelling;
+    public string Unit(Shown shown) => StyleOf(shown).Unit.Spelling;
 
     /// <summary>The value in the unit shown, unrounded, for an axis or a table of numbers.</summary>
     /// <exception cref="ArgumentOutOfRangeException">NaN or infinite.</exception>
     public double Convert(Shown shown, double si) => double.IsFinite(si)
-        ? styles[shown].Dimension.FromSi(si, styles[shown].Unit)
+        ? StyleOf(shown).Dimension.FromSi(si, StyleOf(shown).Unit)
         : throw new ArgumentOutOfRangeException(nameof(si), si, $"{shown} must be a finite number to be written.");
 
     /// <summary>The rounded number without its unit.</summary>
-    public string Number(Shown shown, double si) => Round(Convert(shown, si), styles[shown]);
+    public string Number(Shown shown, double si) => Round(Convert(shown, si), StyleOf(shown));
 
     /// <summary>The rounded number with its unit, such as "40 mm" or "−10.0 °C".</summary>
     public string Write(Shown shown, double si) => WithUnit(Number(shown, si), shown);
@@ -96,6 +90,8 @@ public sealed class Figures
     public string AirFlow(double airM3PerS) => Write(Shown.AirFlow, airM3PerS);
     /// <summary>A share, from a fraction.</summary>
     public string Percent(double fraction) => Write(Shown.Percent, fraction);
+
+    private FigureStyle StyleOf(Shown shown) => FigureStyle.Of(shown, Set);
 
     private string WithUnit(string number, Shown shown)
     {

@@ -1,4 +1,4 @@
-using Thermal.Materials;
+using System.Text;
 using Thermal.Words.Units;
 
 namespace Thermal.Files.Keys;
@@ -35,9 +35,16 @@ internal static class Kinds
     /// <summary>A span for a value whose record holds no more than the value.</summary>
     internal static SpanNode Span(QuantityNode single) => new(single);
 
-    /// <summary>The words of an enumeration.</summary>
-    internal static ChoiceNode<T> Words<T>() where T : struct, Enum => ChoiceNode<T>.Of<T>();
+    /// <summary>The names of an enumeration in snake_case.</summary>
+    /// <remarks>Not generic: what is generic over an enumeration of another assembly is compiled anew at every start of the program.</remarks>
+    internal static ChoiceNode<Enum> Words(Type enumeration) =>
+        new([.. Enum.GetNames(enumeration).Select(SnakeCase)], [.. Enum.GetValues(enumeration).Cast<Enum>()]);
 
-    /// <summary>A word for a built-in span.</summary>
-    internal static ChoiceNode<Bounded> Words(params (string Word, Bounded Value)[] words) => new(words.ToDictionary(pair => pair.Word, pair => pair.Value));
+    private static string SnakeCase(string name)
+    {
+        var snake = new StringBuilder();
+        foreach (char letter in name)
+            snake.Append(char.IsUpper(letter) && snake.Length > 0 ? "_" : "").Append(char.ToLowerInvariant(letter));
+        return snake.ToString();
+    }
 }

@@ -60,12 +60,13 @@ internal sealed class Map<T>(string what, IReadOnlyList<Field<T>> fields, Func<V
 
     private void RefuseUnknownAndDouble(Spot spot, WrittenMap map)
     {
-        foreach ((WrittenScalar key, WrittenNode _) in map.Entries)
+        foreach (WrittenScalar key in map.Entries.Select(entry => entry.Key))
             if (key.Text == "<<")
                 spot.Inside(key, "<<").Problem("merged keys are not read; write the values out");
             else if (Fields.All(field => field.Key != key.Text))
                 spot.Inside(key, Shortened(key.Text)).Problem($"{what} has no such key; {Offer.Of(key.Text, Fields.Select(field => field.Key), "its keys are")}");
-        foreach ((WrittenScalar key, WrittenNode _) in map.Entries.GroupBy(entry => entry.Key.Text).SelectMany(group => group.Skip(1)))
+        HashSet<string> seen = new(StringComparer.Ordinal);
+        foreach (WrittenScalar key in map.Entries.Select(entry => entry.Key).Where(key => !seen.Add(key.Text)))
             spot.Inside(key, Shortened(key.Text)).Problem("this key stands twice; remove one");
     }
 

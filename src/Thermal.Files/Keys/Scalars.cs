@@ -1,6 +1,5 @@
 using System.Diagnostics.CodeAnalysis;
 using System.Globalization;
-using System.Text;
 using System.Text.Json.Nodes;
 using Thermal.Files.Yaml;
 using YamlDotNet.Core;
@@ -12,6 +11,9 @@ namespace Thermal.Files.Keys;
 /// <param name="longest">Longest text, characters. Limit chosen by us.</param>
 internal sealed class TextNode(int longest) : Node<string>
 {
+    // What a decoder writes for bytes that are no letter.
+    private const char Unreadable = '\uFFFD';
+
     internal override bool TryRead(Spot spot, [MaybeNullWhen(false)] out string value)
     {
         value = spot.Text("a few words");
@@ -19,7 +21,7 @@ internal sealed class TextNode(int longest) : Node<string>
             return false;
         string? wrong = value.Length == 0 ? "nothing is written here; write a few words"
             : value.Length > longest ? $"{value.Length} characters are too many; write at most {longest}"
-            : value.Any(letter => char.IsControl(letter) && letter != '\n') || value.EnumerateRunes().Any(rune => rune == Rune.ReplacementChar) ? "characters that cannot be shown stand here; write plain words"
+            : value.Any(letter => char.IsControl(letter) && letter != '\n') || value.Contains(Unreadable, StringComparison.Ordinal) ? "characters that cannot be shown stand here; write plain words"
             : null;
         if (wrong is not null)
             spot.Problem(wrong);
@@ -59,33 +61,38 @@ internal sealed class WholeNode(int fewest, int most) : Node<int>
 
 /// <summary>One of a few words.</summary>
 /// <typeparam name="T">What they mean.</typeparam>
-/// <param name="words">Word and meaning.</param>
-internal sealed class ChoiceNode<T>(IReadOnlyDictionary<string, T> words) : Node<T>
+/// <param name="words">The words.</param>
+/// <param name="meanings">What each means, in the same order.</param>
+/// <remarks>Two arrays and no dictionary: one of an enumeration would be compiled at every start of the program.</remarks>
+internal sealed class ChoiceNode<T>(string[] words, T[] meanings) : Node<T>
 {
-    private readonly string wanted = $"one of {string.Join(", ", words.Keys)}";
-
-    /// <summary>The names of an enumeration in snake_case.</summary>
-    internal static ChoiceNode<TEnum> Of<TEnum>() where TEnum : struct, Enum =>
-        new(Enum.GetValues<TEnum>().ToDictionary(value => SnakeCase(value.ToString()), value => value));
+    private readonly string wanted = $"one of {string.Join(", ", words)}";
 
     /// <summary>True where a word means this.</summary>
-    internal bool Knows(T value) => words.Values.Contains(value);
+    internal bool Knows(T value) => IndexOf(value) >= 0;
 
     internal override bool TryRead(Spot spot, [MaybeNullWhen(false)] out T value)
     {
         value = default;
         if (spot.Text(wanted) is not { } text)
             return false;
-        if (words.TryGetValue(text, out value))
-            return true;
-        spot.Problem($"\"{(text.Length <= 40 ? text : text[..40] + "…")}\" is not known here; {Offer.Of(text, words.Keys, "write one of")}");
-        return false;
+        int index = Array.IndexOf(words, text);
+        if (index >= 0)
+            value = meanings[index];
+        else
+            spot.Problem($"\"{(text.Length <= 40 ? text : text[..40] + "…")}\" is not known here; {Offer.Of(text, words, "write one of")}");
+        return index >= 0;
     }
 
-    internal override YamlNode Write(T value) => new YamlScalarNode(words.First(pair => EqualityComparer<T>.Default.Equals(pair.Value, value)).Key);
+    internal override YamlNode Write(T value) => new YamlScalarNode(words[IndexOf(value)]);
 
-    internal override JsonObject Schema() => new() { ["type"] = "string", ["enum"] = new JsonArray([.. words.Keys.Select(word => JsonValue.Create(word))]) };
+    internal override JsonObject Schema() => new() { ["type"] = "string", ["enum"] = new JsonArray([.. words.Select(word => JsonValue.Create(word))]) };
 
-    private static string SnakeCase(string name) =>
-        string.Concat(name.Select((letter, i) => char.IsUpper(letter) ? (i > 0 ? "_" : "") + char.ToLowerInvariant(letter) : letter.ToString()));
+    private int IndexOf(T value)
+    {
+        int index = meanings.Length - 1;
+        while (index >= 0 && !Equals(meanings[index], value))
+            index--;
+        return index;
+    }
 }

@@ -31,7 +31,7 @@ internal sealed class SpanNode : Node<Bounded>
         }) { IsShort = true };
     }
 
-    private static ChoiceNode<string> SourceKey { get; } = new(Sources.All.ToDictionary(source => source.Key, source => source.Key));
+    private static ChoiceNode<string> SourceKey { get; } = new([.. Sources.All.Select(source => source.Key)], [.. Sources.All.Select(source => source.Key)]);
 
     internal override bool TryRead(Spot spot, [MaybeNullWhen(false)] out Bounded value)
     {

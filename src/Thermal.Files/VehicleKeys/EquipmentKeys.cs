@@ -18,8 +18,8 @@ internal sealed record Battery(double UsableAh);
 /// <summary>Heater, battery and tanks.</summary>
 internal static class EquipmentKeys
 {
-    private static readonly ChoiceNode<HeaterClass> Classes = new(HeaterLibrary.All.ToDictionary(heater => heater.Key, heater => heater));
-    private static readonly ChoiceNode<bool> AirWords = new(new Dictionary<string, bool> { ["room"] = false, ["outside"] = true });
+    private static readonly ChoiceNode<HeaterClass> Classes = new([.. HeaterLibrary.All.Select(heater => heater.Key)], [.. HeaterLibrary.All]);
+    private static readonly ChoiceNode<bool> AirWords = new(["room", "outside"], [false, true]);
 
     private static readonly Field<FittedHeater, HeaterClass> Class = new("class", "A generic class of heater.", Classes, heater => heater.Class) { IsRequired = true };
     private static readonly Field<FittedHeater, bool> Air = new("warms_air_from", "The room's air again and again, or fresh air from outside.", AirWords, heater => heater.IsOnFreshAir) { Default = false };

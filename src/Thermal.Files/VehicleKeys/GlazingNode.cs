@@ -15,7 +15,7 @@ internal sealed class GlazingNode : Node<Glazing>
     private const double UsualEmissivity = 0.837; // as Pane has it
 
     private static readonly Field<Part, Material> PaneOf = new("pane", "Glass, acrylic or polycarbonate.", new MaterialNode(), part => part.Pane?.Material);
-    private static readonly Field<Part, GapGas> GapOf = new("gap", "What fills the gap.", Kinds.Words<GapGas>(), part => part.Gap?.Gas);
+    private static readonly Field<Part, Enum> GapOf = new("gap", "What fills the gap.", Kinds.Words(typeof(GapGas)), part => part.Gap?.Gas);
     private static readonly Field<Part, double> Thickness = new("thickness", "Thickness of pane or gap.", Kinds.Millimetres(0.0005, 0.1), part => part.Pane?.ThicknessM ?? part.Gap!.ThicknessM) { IsRequired = true };
     private static readonly Field<Part, double> Share = new("share", "Only a gap: share of the filling, the rest is air.", Kinds.Share, part => part.Gap?.GasFraction) { Default = 1 };
     private static readonly Field<Part, double> Inner = new("inner_emissivity", "Only a pane: emissivity of the face towards the room.", Kinds.Emissivity, part => part.Pane?.InnerEmissivityFraction) { Default = UsualEmissivity };
@@ -61,7 +61,7 @@ internal sealed class GlazingNode : Node<Glazing>
         }
         return isPane
             ? new Part(new Pane { Material = values.Of(PaneOf), ThicknessM = thicknessM, InnerEmissivityFraction = values.Of(Inner), OuterEmissivityFraction = values.Of(Outer) }, null)
-            : new Part(null, new GlazingGap { Gas = values.Of(GapOf), ThicknessM = thicknessM, GasFraction = values.Of(Share) });
+            : new Part(null, new GlazingGap { Gas = (GapGas)values.Of(GapOf)!, ThicknessM = thicknessM, GasFraction = values.Of(Share) });
     }
 
     private sealed record Part(Pane? Pane, GlazingGap? Gap);

@@ -64,6 +64,8 @@ internal static class LayerKeys
                     values.Problem(field, "only an air_gap has this; remove it or make the layer an air_gap");
             return new SolidLayer { Name = values.Has(Name) ? values.Of(Name) : material.Name, Material = material, ThicknessM = values.Of(Thickness), Battens = values.Of(BattensIn) };
         }
+        if (values.Of(Thickness) < LeastAirGapM)
+            values.Problem(Thickness, "an air_gap is at least 0.1 mm thick; leave a thinner one out");
         if (values.Has(BattensIn))
             values.Problem(BattensIn, "an air_gap with battens is a layer of still_air with battens; write material: still_air, or leave the battens out");
         return new AirLayer
@@ -77,6 +79,9 @@ internal static class LayerKeys
     }
 
     private const string UsualAirName = "air gap";
+
+    // Below it the formula of an air layer's resistance is not meant. Limit chosen by us.
+    private const double LeastAirGapM = 1e-4;
 
     private static string? NameUnlessUsual(StackLayer layer) =>
         layer.Name == (layer is SolidLayer solid ? solid.Material.Name : UsualAirName) ? null : layer.Name;

@@ -11,7 +11,7 @@ internal static class MaterialKeys
 
     private static readonly Field<Material, string> Key = new("key", "Name in layers, small letters with underscores.", new MaterialKeyNode(), material => material.Key) { IsRequired = true };
     private static readonly Field<Material, string> Name = new("name", "Name in sentences.", Kinds.Name, material => material.Name) { IsRequired = true };
-    private static readonly Field<Material, MaterialGroup> Group = new("group", "What kind of thing it is.", Kinds.Words<MaterialGroup>(), material => material.Group) { IsRequired = true };
+    private static readonly Field<Material, Enum> Group = new("group", "What kind of thing it is.", Kinds.Words(typeof(MaterialGroup)), material => material.Group) { IsRequired = true };
     private static readonly Field<Material, Bounded> Conductivity = new("conductivity", "Thermal conductivity, dry.", Span(Dimensions.Conductivity, "W/(m·K)", 0.001, 500), material => material.ConductivityWPerMK) { IsRequired = true };
     private static readonly Field<Material, Bounded> Wet = new("wet_conductivity", "Thermal conductivity when wet.", Span(Dimensions.Conductivity, "W/(m·K)", 0.001, 500), material => material.WetConductivityWPerMK);
     private static readonly Field<Material, Bounded> Density = new("density", "Density.", Span(Dimensions.Density, "kg/m³", 1, 9000), material => material.DensityKgPerM3) { IsRequired = true };
@@ -20,7 +20,7 @@ internal static class MaterialKeys
     private static readonly Field<Material, Bounded> FilmThickness = new("s_d", "Diffusion-equivalent air layer thickness of a film; or give vapour_factor.", Span(Dimensions.Length, "m", 0.001, 100_000), material => material.FilmDiffusionThicknessM);
     private static readonly Field<Material, Bounded> Emissivity = new("emissivity", "Longwave emissivity of its surface.", Kinds.Span(Kinds.Emissivity), material => material.EmissivityFraction) { Default = UsualEmissivity };
     private static readonly Field<Material, Bounded> Sorption = new("water_at_80_percent", "Water taken up from air of 80 % humidity, share of its dry mass.", Kinds.Span(new QuantityNode(Dimensions.Fraction, "", 0, 0.6, "%")), material => material.SorptionAt80Fraction);
-    private static readonly Field<Material, MouldClass> Mould = new("mould_class", "How readily mould grows on it; left out where nothing organic can grow.", Kinds.Words<MouldClass>(), material => material.MouldClass);
+    private static readonly Field<Material, Enum> Mould = new("mould_class", "How readily mould grows on it; left out where nothing organic can grow.", Kinds.Words(typeof(MouldClass)), material => material.MouldClass);
     private static readonly Field<Material, IReadOnlyList<double>> Sold = new("thicknesses_sold", "Thicknesses it is sold in.", new ListOf<double>("thickness", Kinds.Thickness, 0, 40), material => Kinds.UnlessEmpty(material.ThicknessesSoldM)) { Default = [] };
     private static readonly Field<Material, string> Fire = new("fire_note", "What to ask about fire.", Kinds.Sentence, material => material.FireNote.Length == 0 ? null : material.FireNote) { Default = "" };
     private static readonly Field<Material, Bounded> Price = new("price_per_m2_mm", "Price per square metre and millimetre, a number in price_currency.", Span(Dimensions.Number, "", 0, 1000), material => material.PricePerM2Mm);
@@ -45,7 +45,7 @@ internal static class MaterialKeys
         {
             Key = values.Of(Key),
             Name = values.Of(Name),
-            Group = values.Of(Group),
+            Group = (MaterialGroup)values.Of(Group)!,
             ConductivityWPerMK = values.Of(Conductivity),
             WetConductivityWPerMK = values.Of(Wet),
             DensityKgPerM3 = values.Of(Density),
@@ -54,7 +54,7 @@ internal static class MaterialKeys
             FilmDiffusionThicknessM = values.Of(FilmThickness),
             EmissivityFraction = values.Of(Emissivity),
             SorptionAt80Fraction = values.Of(Sorption),
-            MouldClass = values.Has(Mould) ? values.Of(Mould) : null,
+            MouldClass = values.Has(Mould) ? (MouldClass)values.Of(Mould)! : null,
             ThicknessesSoldM = values.Of(Sold),
             FireNote = values.Of(Fire),
             PricePerM2Mm = values.Of(Price),

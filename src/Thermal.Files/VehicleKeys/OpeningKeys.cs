@@ -11,13 +11,13 @@ internal static class OpeningKeys
     private const double UsualEdgeLeakM3PerM2H = 3; // as Covering has it
 
     private static readonly Field<Covering, string> CoverName = new("name", "What you call it.", Kinds.Name, cover => cover.Name) { IsRequired = true };
-    private static readonly Field<Covering, CoveringSide> Side = new("side", "In the room or outside over the glass.", Kinds.Words<CoveringSide>(), cover => cover.Side) { IsRequired = true };
+    private static readonly Field<Covering, Enum> Side = new("side", "In the room or outside over the glass.", Kinds.Words(typeof(CoveringSide)), cover => cover.Side) { IsRequired = true };
     private static readonly Field<Covering, Bounded> Added = new("resistance", "What it adds in place, its air layer included.", Kinds.Span(new QuantityNode(Dimensions.Resistance, "m²·K/W", 0.01, 3)), cover => cover.AddedResistanceM2KPerW) { IsRequired = true };
     private static readonly Field<Covering, double> EdgeLeak = new("edge_leak", "Only an inside cover: room air that passes its edges and meets the glass.", Kinds.AirThrough(100), cover => cover.EdgeLeakM3PerM2H) { Default = UsualEdgeLeakM3PerM2H };
     private static readonly Map<Covering> Cover = new("a cover", [CoverName, Side, Added, EdgeLeak], values => new Covering
     {
         Name = values.Of(CoverName),
-        Side = values.Of(Side),
+        Side = (CoveringSide)values.Of(Side)!,
         AddedResistanceM2KPerW = values.Of(Added),
         EdgeLeakM3PerM2H = values.Of(EdgeLeak),
     }) { IsShort = true };

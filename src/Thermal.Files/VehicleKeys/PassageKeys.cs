@@ -13,7 +13,7 @@ internal static class PassageKeys
     private static readonly Field<ZoneLink, string> From = new("from", "One room.", new ZoneReferenceNode(), link => link.From) { IsRequired = true };
     private static readonly Field<ZoneLink, string> To = new("to", "The other room.", new ZoneReferenceNode(), link => link.To) { IsRequired = true };
     private static readonly Field<ZoneLink, double> Area = new("area", "Area of the passage.", Kinds.Area(0.01, 20), link => link.AreaM2) { IsRequired = true };
-    private static readonly Field<ZoneLink, LinkState> AtNight = new("at_night", "Open, or closed by a curtain, blind or door.", Kinds.Words<LinkState>(), link => link.State) { IsRequired = true };
+    private static readonly Field<ZoneLink, Enum> AtNight = new("at_night", "Open, or closed by a curtain, blind or door.", Kinds.Words(typeof(LinkState)), link => link.State) { IsRequired = true };
     private static readonly Field<ZoneLink, Bounded> Resistance = new("resistance", "Resistance of curtain or door, without films.", Kinds.Span(new QuantityNode(Dimensions.Resistance, "m²·K/W", 0.001, 5)), link => link.ResistanceM2KPerW) { Default = UsualCurtain };
     private static readonly Field<ZoneLink, Bounded> Air = new("air", "Air exchanged through it; an open passage 300, a curtain 10 m³/m²h where left out.", Kinds.Span(Kinds.AirThrough(2000)), AirUnlessUsual);
 
@@ -33,9 +33,9 @@ internal static class PassageKeys
             From = values.Of(From),
             To = values.Of(To),
             AreaM2 = values.Of(Area),
-            State = values.Of(AtNight),
+            State = (LinkState)values.Of(AtNight)!,
             ResistanceM2KPerW = values.Of(Resistance),
-            AirM3PerM2H = values.Has(Air) ? values.Of(Air) : UsualAir(values.Of(AtNight)),
+            AirM3PerM2H = values.Has(Air) ? values.Of(Air) : UsualAir((LinkState)values.Of(AtNight)!),
         };
     }
 

@@ -9,24 +9,20 @@ namespace Thermal.Files.VehicleKeys;
 /// <summary>Panels: where they stand, how large they are, their layers, ribs, openings and what stands against them.</summary>
 internal static class SurfaceKeys
 {
-    private static readonly ChoiceNode<Lining> LiningWords = new(new[] { LiningFit.Bonded, LiningFit.Taped, LiningFit.Loose, LiningFit.Slatted }
-        .ToDictionary(fit => fit.ToString().ToLowerInvariant(), fit => new Lining(fit, LiningDefaults.AirBehindM3PerM2H(fit))));
+    private static readonly ChoiceNode<Lining> LiningWords = new(
+        ["bonded", "taped", "loose", "slatted"], [Lining.Usual(LiningFit.Bonded), Lining.Usual(LiningFit.Taped), Lining.Usual(LiningFit.Loose), Lining.Usual(LiningFit.Slatted)]);
 
     private static readonly Field<Against, string> AgainstName = new("name", "What you call it.", Kinds.Name, thing => thing.Name) { IsRequired = true };
-    private static readonly Field<Against, double> AgainstKind = new("kind", "What it is like; or give resistance.", new ChoiceNode<double>(new Dictionary<string, double>
-    {
-        ["locker"] = LiningDefaults.LockerM2KPerW,
-        ["cupboard"] = LiningDefaults.CupboardM2KPerW,
-        ["mattress"] = LiningDefaults.MattressM2KPerW,
-    }), _ => null);
+    private static readonly Field<Against, double> AgainstKind = new("kind", "What it is like; or give resistance.", new ChoiceNode<double>(
+        ["locker", "cupboard", "mattress"], [LiningDefaults.LockerM2KPerW, LiningDefaults.CupboardM2KPerW, LiningDefaults.MattressM2KPerW]), _ => null);
     private static readonly Field<Against, double> AgainstResistance = new("resistance", "What it adds inside.", Kinds.Resistance, thing => thing.AddedResistanceM2KPerW);
     private static readonly Field<Against, double> AgainstShare = new("share", "Share of the panel, openings left out, that it covers.", Kinds.Share, thing => thing.AreaFraction) { IsRequired = true };
     private static readonly Map<Against> AgainstMap = new("a thing against the panel", [AgainstName, AgainstKind, AgainstResistance, AgainstShare], BuildAgainst) { IsShort = true };
 
     private static readonly Field<Surface, string> Name = new("name", "What you call it.", Kinds.Name, surface => surface.Name) { IsRequired = true };
-    private static readonly Field<Surface, SurfacePlace> Place = new("place", "Where it stands.", Kinds.Words<SurfacePlace>(), surface => surface.Place) { IsRequired = true };
+    private static readonly Field<Surface, Enum> Place = new("place", "Where it stands.", Kinds.Words(typeof(SurfacePlace)), surface => surface.Place) { IsRequired = true };
     private static readonly Field<Surface, string> Zone = new("zone", "The room on its inner side.", new ZoneReferenceNode(), surface => surface.Zone) { IsRequired = true };
-    private static readonly Field<Surface, (OuterSide Side, string? Zone)> Outside = new("outside", "The outer side: air, road (sheltered, under the floor), or the name of another room.", new OuterNode(), surface => (surface.Outside, surface.OtherZone)) { IsRequired = true };
+    private static readonly Field<Surface, Outer> Outside = new("outside", "The outer side: air, road (sheltered, under the floor), or the name of another room.", new OuterNode(), surface => new Outer(surface.Outside, surface.OtherZone)) { IsRequired = true };
     private static readonly Field<Surface, double> Width = new("width", "Width, bare shell; found from body where left out.", Kinds.Metres(0.05, 20), surface => surface.WidthM);
     private static readonly Field<Surface, double> Height = new("height", "Height, bare shell, of a roof or floor its length; found from body where left out.", Kinds.Metres(0.05, 20), surface => surface.HeightM);
     private static readonly Field<Surface, double> Area = new("area", "Area, openings included; only where it is not width times height.", Kinds.Area(0.01, 200), AreaUnlessProduct);
@@ -60,7 +56,7 @@ internal static class SurfaceKeys
 
     private static Surface? Build(Values<Surface> values)
     {
-        SurfacePlace place = values.Of(Place);
+        SurfacePlace place = (SurfacePlace)values.Of(Place)!;
         (double? widthM, double? heightM) = SizeOf(values, place);
         double? areaM2 = values.NumberOf(Area) ?? widthM * heightM;
         if (areaM2 is null)
@@ -141,7 +137,11 @@ internal static class SurfaceKeys
 /// <summary>How a lining is closed, and the air that passes it.</summary>
 /// <param name="Fit">The word.</param>
 /// <param name="AirM3PerM2H">Air behind it, m³ per m² and hour.</param>
-internal sealed record Lining(LiningFit Fit, Bounded AirM3PerM2H);
+internal sealed record Lining(LiningFit Fit, Bounded AirM3PerM2H)
+{
+    /// <summary>A lining with the air that its word stands for.</summary>
+    internal static Lining Usual(LiningFit fit) => new(fit, LiningDefaults.AirBehindM3PerM2H(fit));
+}
 
 /// <summary>A lining given by its air alone.</summary>
 internal sealed class StatedLiningNode : Node<Lining>

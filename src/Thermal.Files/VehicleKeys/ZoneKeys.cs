@@ -13,21 +13,24 @@ namespace Thermal.Files.VehicleKeys;
 internal static class ZoneKeys
 {
     private static readonly WordOrNode<Bounded> Leak = new(
-        Kinds.Words(("tight", LeakDefaults.TightM2), ("usual", LeakDefaults.UsualM2), ("leaky", LeakDefaults.LeakyM2)),
-        Kinds.Span(Kinds.VentArea(0, 0.5)));
+        new ChoiceNode<Bounded>(["tight", "usual", "leaky"], [LeakDefaults.TightM2, LeakDefaults.UsualM2, LeakDefaults.LeakyM2]),
+        Kinds.Span(Kinds.VentArea(LeastLeakM2, 0.5)));
+
+    // A room without any air exchange has no humidity that could be computed, and none that is built is airtight. Limits chosen by us.
+    private const double LeastLeakM2 = 1e-5, LeastAirChangesPerH = 0.01;
 
     private static readonly Field<Vent, string> VentName = new("name", "What you call it.", Kinds.Name, vent => vent.Name) { IsRequired = true };
     private static readonly Field<Vent, double> FreeArea = new("free_area", "Free area, mesh and bars taken off.", Kinds.VentArea(0, 0.2), vent => vent.FreeAreaM2) { IsRequired = true };
-    private static readonly Field<Vent, bool> Position = new("position", "High (roof, upper wall) or low (floor, lower wall).", new ChoiceNode<bool>(new Dictionary<string, bool> { ["high"] = true, ["low"] = false }), vent => vent.IsHigh) { IsRequired = true };
+    private static readonly Field<Vent, bool> Position = new("position", "High (roof, upper wall) or low (floor, lower wall).", new ChoiceNode<bool>(["high", "low"], [true, false]), vent => vent.IsHigh) { IsRequired = true };
     private static readonly Map<Vent> VentMap = new("a vent", [VentName, FreeArea, Position], values => new Vent(values.Of(VentName), values.Of(FreeArea), values.Of(Position))) { IsShort = true };
 
     private static readonly Field<Zone, string> Name = new("name", "Name of the room, used by panels and passages.", new ZoneNameNode(), zone => zone.Name) { IsRequired = true };
-    private static readonly Field<Zone, ZoneKind> Kind = new("kind", "The living space is heated; exactly one room is.", Kinds.Words<ZoneKind>(), zone => zone.Kind) { IsRequired = true };
+    private static readonly Field<Zone, Enum> Kind = new("kind", "The living space is heated; exactly one room is.", Kinds.Words(typeof(ZoneKind)), zone => zone.Kind) { IsRequired = true };
     private static readonly Field<Zone, double> Volume = new("volume", "Volume of air, finished inside; for the living space found from body where left out.", new QuantityNode(Dimensions.Volume, "m³", 0.1, 200), zone => zone.VolumeM3);
     private static readonly Field<Zone, double> FloorArea = new("floor_area", "Floor, bare; for the living space found from body where left out.", Kinds.Area(0.1, 100), zone => zone.FloorAreaM2);
     private static readonly Field<Zone, double> Height = new("height", "Height between its low and high leaks; for the living space that of body where left out.", Kinds.Metres(0.2, 4), zone => zone.HeightM);
     private static readonly Field<Zone, Bounded> Leakage = new("leakage", "Tight, usual or leaky, or the leak area low down (the same again is high up).", Leak, zone => zone.LeakEachM2) { Default = LeakDefaults.UsualM2 };
-    private static readonly Field<Zone, double> AirChanges = new("air_changes", "A stated air exchange that replaces leaks and vents.", new QuantityNode(Dimensions.AirChange, "1/h", 0, 100), zone => zone.AirChangesPerH);
+    private static readonly Field<Zone, double> AirChanges = new("air_changes", "A stated air exchange that replaces leaks and vents.", new QuantityNode(Dimensions.AirChange, "1/h", LeastAirChangesPerH, 100), zone => zone.AirChangesPerH);
     private static readonly Field<Zone, IReadOnlyList<Vent>> Vents = new("vents", "Vents that stay open.", new ListOf<Vent>("vent", VentMap, 0, 40, vent => vent.Name), zone => Kinds.UnlessEmpty(zone.Vents)) { Default = [] };
 
     private static readonly Map<Zone> Map = new("a zone", [Name, Kind, Volume, FloorArea, Height, Leakage, AirChanges, Vents], Build);
@@ -36,7 +39,7 @@ internal static class ZoneKeys
 
     private static Zone? Build(Values<Zone> values)
     {
-        BodySize? body = values.Of(Kind) == ZoneKind.Living ? values.Spot.Scope.Body : null;
+        BodySize? body = (ZoneKind)values.Of(Kind)! == ZoneKind.Living ? values.Spot.Scope.Body : null;
         double? volumeM3 = values.NumberOf(Volume) ?? body?.BareM3;
         double? floorM2 = values.NumberOf(FloorArea) ?? body?.LengthM * body?.WidthM;
         double? heightM = values.NumberOf(Height) ?? body?.HeightM;
@@ -55,7 +58,7 @@ internal static class ZoneKeys
         return new Zone
         {
             Name = values.Of(Name),
-            Kind = values.Of(Kind),
+            Kind = (ZoneKind)values.Of(Kind)!,
             VolumeM3 = volumeM3.Value,
             FloorAreaM2 = floorM2.Value,
             HeightM = heightM.Value,
@@ -101,26 +104,29 @@ internal sealed class ZoneReferenceNode : Node<string>
     internal override JsonObject Schema() => Kinds.Name.Schema();
 }
 
+/// <summary>What is on a panel's outer side.</summary>
+/// <param name="Side">Air, road or another room.</param>
+/// <param name="Zone">The room; null for the others.</param>
+internal sealed record Outer(OuterSide Side, string? Zone);
+
 /// <summary>What is on a panel's outer side: air, road, or the name of a room.</summary>
-internal sealed class OuterNode : Node<(OuterSide Side, string? Zone)>
+internal sealed class OuterNode : Node<Outer>
 {
     private static readonly ZoneReferenceNode Zones = new();
 
     internal static bool IsReserved(string name) => name is "air" or "road" or "outside";
 
-    internal override bool TryRead(Spot spot, out (OuterSide Side, string? Zone) value)
+    internal override bool TryRead(Spot spot, [MaybeNullWhen(false)] out Outer value)
     {
-        value = default;
+        value = null;
         if (spot.Node is WrittenScalar { Text: "air" or "road" } word)
-            value = (word.Text == "air" ? OuterSide.Air : OuterSide.Road, null);
+            value = new(word.Text == "air" ? OuterSide.Air : OuterSide.Road, null);
         else if (Zones.TryRead(spot, out string? zone))
-            value = (OuterSide.OtherZone, zone);
-        else
-            return false;
-        return true;
+            value = new(OuterSide.OtherZone, zone);
+        return value is not null;
     }
 
-    internal override YamlNode Write((OuterSide Side, string? Zone) value) =>
+    internal override YamlNode Write(Outer value) =>
         value.Side == OuterSide.OtherZone ? Zones.Write(value.Zone!) : new YamlScalarNode(value.Side == OuterSide.Air ? "air" : "road");
 
     internal override JsonObject Schema() => new()

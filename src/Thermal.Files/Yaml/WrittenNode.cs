@@ -22,7 +22,7 @@ internal sealed record WrittenScalar(int Line, int Column, string Text, bool IsQ
 /// <param name="Line">Line, counted from 1.</param>
 /// <param name="Column">Column, counted from 1.</param>
 /// <param name="Entries">Keys and values.</param>
-internal sealed record WrittenMap(int Line, int Column, IReadOnlyList<(WrittenScalar Key, WrittenNode Value)> Entries) : WrittenNode(Line, Column)
+internal sealed record WrittenMap(int Line, int Column, IReadOnlyList<WrittenEntry> Entries) : WrittenNode(Line, Column)
 {
     /// <summary>
     /// The map with values put together again that a decimal comma tore apart: on one line, {thickness: 2,5 mm} is the key
@@ -30,22 +30,28 @@ internal sealed record WrittenMap(int Line, int Column, IReadOnlyList<(WrittenSc
     /// </summary>
     internal WrittenMap Mended()
     {
-        if (!Entries.Any(entry => IsTornOff(entry)))
+        if (!Entries.Any(entry => entry.IsTornOff))
             return this;
-        List<(WrittenScalar Key, WrittenNode Value)> mended = [];
-        foreach ((WrittenScalar Key, WrittenNode Value) entry in Entries)
-            if (mended.Count > 0 && IsTornOff(entry) && mended[^1].Value is WrittenScalar { IsNothing: false } before)
-                mended[^1] = (mended[^1].Key, before with { Text = $"{before.Text},{entry.Key.Text}" });
+        List<WrittenEntry> mended = [];
+        foreach (WrittenEntry entry in Entries)
+            if (mended.Count > 0 && entry.IsTornOff && mended[^1].Value is WrittenScalar { IsNothing: false } before)
+                mended[^1] = mended[^1] with { Value = before with { Text = $"{before.Text},{entry.Key.Text}" } };
             else
                 mended.Add(entry);
         return this with { Entries = mended };
     }
 
-    private static bool IsTornOff((WrittenScalar Key, WrittenNode Value) entry) =>
-        entry.Key.Text.Length > 0 && char.IsAsciiDigit(entry.Key.Text[0]) && entry.Value is WrittenScalar { IsNothing: true };
-
     /// <summary>What stands behind a key; null where the key is missing.</summary>
-    internal WrittenNode? this[string key] => Entries.FirstOrDefault(entry => entry.Key.Text == key).Value;
+    internal WrittenNode? this[string key] => Entries.FirstOrDefault(entry => entry.Key.Text == key)?.Value;
+}
+
+/// <summary>One key with what stands behind it.</summary>
+/// <param name="Key">The key.</param>
+/// <param name="Value">What stands behind it.</param>
+internal sealed record WrittenEntry(WrittenScalar Key, WrittenNode Value)
+{
+    /// <summary>True for the second half of a value with a decimal comma on one line.</summary>
+    internal bool IsTornOff => Key.Text.Length > 0 && char.IsAsciiDigit(Key.Text[0]) && Value is WrittenScalar { IsNothing: true };
 }
 
 /// <summary>A list.</summary>

@@ -84,14 +84,14 @@ internal sealed class YamlTree
 
     private WrittenMap ReadMap(MappingStart start, int level)
     {
-        List<(WrittenScalar, WrittenNode)> entries = [];
+        List<WrittenEntry> entries = [];
         while (!parser.TryConsume<MappingEnd>(out _))
         {
             int line = Line, column = Column;
             WrittenNode? key = ReadNode(level + 1);
             WrittenNode? value = ReadNode(level + 1);
             if (key is WrittenScalar name && value is not null)
-                entries.Add((name, value));
+                entries.Add(new(name, value));
             else if (key is not (null or WrittenScalar))
                 scope.Add(line, column, "file", "a key must be a plain word");
         }

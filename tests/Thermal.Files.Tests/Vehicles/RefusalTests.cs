@@ -12,6 +12,8 @@ public sealed class RefusalTests
     [Theory]
     [InlineData("thickness: 25 mm", "thickness: 25", "roof / layer 2 / thickness", "25 has no unit; write it with one, for instance 25 mm")]
     [InlineData("thickness: 25 mm", "thickness: 2,5 mm", "roof / layer 2 / thickness", "write 2.5 mm")]
+    [InlineData("material: air_gap, thickness: 11 mm", "material: air_gap, thickness: 0.011 mm", "left side / layer 2 / thickness", "at least 0.1 mm")]
+    [InlineData("leakage: usual\n    vents", "leakage: 0 cm²\n    vents", "living / leakage", "0 cm² is zero")]
     [InlineData("volume: 3.2 m³", "volume: 3,2 m³", "cab / volume", "write 3.2 m³")]
     [InlineData("thickness: 25 mm", "thickness: 25 m", "roof / layer 2 / thickness", "is 25 mm meant?")]
     [InlineData("thickness: 25 mm", "thickness: -25 mm", "roof / layer 2 / thickness", "-25 mm is negative")]
