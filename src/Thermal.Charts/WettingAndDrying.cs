@@ -117,8 +117,8 @@ public static class WettingAndDrying
     private static string Caption(YearDamp year, Figures figures)
     {
         if (year.WetFromMonth is not { } wet)
-            return "Nothing settles in any month.";
-        string peak = $"Water settles from {Grammar.Month(wet)}; at most {figures.GramsPerArea(year.PeakGPerM2)} are held";
+            return year.PeakGPerM2 < 0.05 ? "Nothing settles in any month." : $"At most {figures.GramsPerArea(year.PeakGPerM2)} are held: too little to run down.";
+        string peak = $"Wet from {Grammar.Month(wet)}; at most {figures.GramsPerArea(year.PeakGPerM2)} are held";
         return year.DryInMonth is { } dry
             ? $"{peak}; dry again in {Grammar.Month(dry)}."
             : year.GainPerYearGPerM2 > 0

@@ -21,7 +21,7 @@ internal static class PageStyle
 
     private static string Build()
     {
-        var css = new StringBuilder();
+        StringBuilder css = PageFonts.Faces();
         css.Append(":root{color-scheme:light dark;").Append(Values(Palette.Light)).Append("}\n");
         css.Append("@media (prefers-color-scheme:dark){:root{").Append(Values(Palette.Dark)).Append("}}\n");
         css.Append("@media print{:root{color-scheme:light;").Append(Values(Palette.Print)).Append("}}\n");

@@ -20,7 +20,7 @@ internal static class FindingSection
             report.Html.Add($"<p>No change on the list that was tried makes a difference worth a word.</p>\n");
         else
             report.Html.List(report.Advice.Take(MostAdvice).Select(item => AdviceSentence.Of(item, report.Figures)));
-        report.Html.Add($"<p>Each was tried alone, on the whole vehicle; most water avoided comes first.</p></div></div>\n");
+        report.Html.Add($"<p>Each was tried alone, on the whole vehicle; what dries build-ups and keeps most water out of them comes first.</p></div></div>\n");
         report.Close();
     }
 }

@@ -119,7 +119,7 @@ internal static class DampAnswers
             WettestFaceGPerM2 = wettest,
             HeldGPerM2 = held,
             PeakGPerM2 = 1000 * account.PeakKgPerM2,
-            WetFromMonth = Turn(held, -1) is { } before ? (before + 1) % 12 + 1 : held.Max() > DryUpToGPerM2 ? 1 : null,
+            WetFromMonth = Turn(held, -1) is { } before ? (before + 1) % 12 + 1 : held.Max() > DryUpToGPerM2 ? account.StartMonth + 1 : null,
             DryInMonth = DryInMonth(account, held),
             GainPerYearGPerM2 = 1000 * account.GrowthKgPerM2PerYear,
             IceMonths = ice,

@@ -17,7 +17,7 @@ public static class Advice
 
     /// <summary>Tries the list.</summary>
     /// <param name="kept">The assessment to compare with.</param>
-    /// <returns>Every trial with its effects, most water avoided first, then most watts saved. Trials that change nothing are left out.</returns>
+    /// <returns>Every trial with its effects, most build-ups dried first, then most water kept out of them over the year, then off cold surfaces, then watts saved. Trials that change nothing are left out.</returns>
     /// <remarks>A given ψ keeps its value in a thickness trial although it belongs to another build-up.</remarks>
     public static IReadOnlyList<AdviceItem> Of(Assessment kept)
     {
@@ -42,7 +42,7 @@ public static class Advice
         if (asked.Vehicle.Surfaces.SelectMany(s => s.Openings).Any(NeedsCover)) Try(Change.CoverOutside, "all glass without an outside cover", Changed.Openings(asked, o => NeedsCover(o) ? Covered(o) : o));
         if (asked.Vehicle.Links.Any(link => link.State == LinkState.Open))
             Try(Change.CloseCurtain, "passage to the cab", asked with { Vehicle = asked.Vehicle with { Links = [.. asked.Vehicle.Links.Select(link => link with { State = LinkState.Closed, AirM3PerM2H = ZoneLink.CurtainAirM3PerM2H })] } });
-        return [.. items.OrderByDescending(item => item.WaterAvoidedG).ThenByDescending(item => item.LossSavedW)];
+        return [.. items.OrderByDescending(item => item.BuildUpsDriedCount).ThenByDescending(item => item.PeakAvoidedGPerM2).ThenByDescending(item => item.WaterAvoidedG).ThenByDescending(item => item.LossSavedW)];
 
         void Try(Change change, string where, Case tried)
         {

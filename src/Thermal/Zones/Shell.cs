@@ -132,7 +132,7 @@ public sealed class Shell
 
         void Bridge(string name, double coefficient, double? factor)
         {
-            paths.Add(new(name, surface.Name, PathKind.Bridge, zone, other, 0, coefficient, sky));
+            paths.Add(new($"{surface.Name}, {name}", surface.Name, PathKind.Bridge, zone, other, 0, coefficient, sky));
             if (factor is { } share)
                 places.Add(new($"{surface.Name}, {name}", surface.Name, null, null, ColdKind.Bridge, true, zone, other, 0, share, share, sky, 0));
         }
