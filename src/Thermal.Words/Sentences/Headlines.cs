@@ -8,6 +8,9 @@ public static class Headlines
     /// <summary>Headroom under which most people cannot stand, m. Source: OURS.</summary>
     private const double StandingM = 1.85;
 
+    /// <summary>Water that no face holds: the months' account lets it stay, in truth it runs down and finds a drain, g/m². Source: OURS.</summary>
+    private const double MoreThanStaysGPerM2 = 1000;
+
     /// <summary>The answers, worst trouble first; those without trouble keep the order wet, cold, heat, night, headroom.</summary>
     /// <param name="assessment">What was found.</param>
     /// <param name="figures">Metric or US.</param>
@@ -20,15 +23,18 @@ public static class Headlines
     private static Headline Wettest(Assessment assessment, Figures figures)
     {
         if (Verdict.Worst(assessment) is not { } worst || worst.Verdict == DampVerdict.Dry)
-            return new("Wettest inside the build-ups", "None", "nothing settles that does not dry within the month", Trouble.None, "stays dry");
+            return new("Wettest inside the build-ups", "None", "no build-up holds enough water to run down", Trouble.None, "stays dry");
         BuildUpWords words = BuildUpWords.Of(worst, figures);
         return new("Wettest inside the build-ups", Grammar.Capital(worst.Name), $"{words.HowMuch}{Span(worst, figures)}, {worst.WettestPlace}",
             worst.Verdict == DampVerdict.WetDries ? Trouble.Watch : Trouble.Bad, words.Verdict);
     }
 
-    private static string Span(BuildUpDamp damp, Figures figures) => damp.PeakRangeGPerM2 is { } peak
-        ? $" ({figures.Range(Shown.WaterPerArea, peak.Low / 1000, peak.High / 1000)})"
-        : "";
+    private static string Span(BuildUpDamp damp, Figures figures) => damp.PeakRangeGPerM2 switch
+    {
+        null => "",
+        { High: > MoreThanStaysGPerM2 } peak => $" ({figures.GramsPerArea(peak.Low)} with least damp; with most, more than can stay, it runs down)",
+        { } peak => $" ({figures.Range(Shown.WaterPerArea, peak.Low / 1000, peak.High / 1000)})",
+    };
 
     private static Headline Coldest(Assessment assessment, Figures figures)
     {
