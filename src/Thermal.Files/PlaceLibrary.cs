@@ -1,4 +1,3 @@
-using System.Collections.Frozen;
 using System.Globalization;
 using System.Text;
 using Thermal.Climates;
@@ -10,27 +9,22 @@ public sealed class PlaceLibrary
 {
     private const string ResourcePrefix = "climate:";
 
-    // Letters that people leave the accent off; written out because a build without culture data cannot take accents apart.
-    private static readonly FrozenDictionary<char, string> Plain = new Dictionary<string, string>
-    {
-        ["àáâãäåā"] = "a", ["æ"] = "ae", ["çćč"] = "c", ["ďđð"] = "d", ["èéêëēęě"] = "e", ["ìíîïīı"] = "i", ["łľ"] = "l", ["ñńň"] = "n", ["òóôõöøō"] = "o",
-        ["œ"] = "oe", ["ŕř"] = "r", ["śšş"] = "s", ["ß"] = "ss", ["ťþ"] = "t", ["ùúûüūů"] = "u", ["ýÿ"] = "y", ["źżž"] = "z", ["-_,"] = " ",
-    }.SelectMany(pair => pair.Key.Select(letter => KeyValuePair.Create(letter, pair.Value))).ToFrozenDictionary();
+    private readonly Lazy<IReadOnlyList<Place>> all;
 
-    private static readonly Lazy<PlaceLibrary> Embedded = new(ReadEmbedded);
-
-    private PlaceLibrary(IEnumerable<Place> places) => All = [.. places.OrderBy(place => Folded(place.Name), StringComparer.Ordinal)];
+    private PlaceLibrary(Func<IEnumerable<Place>> places) =>
+        all = new(() => [.. places().OrderBy(place => Folded(place.Name), StringComparer.Ordinal)]);
 
     /// <summary>The places that come with the program.</summary>
-    public static PlaceLibrary BuiltIn => Embedded.Value;
+    public static PlaceLibrary BuiltIn { get; } = new(ReadEmbedded);
 
     /// <summary>All places, in the order of their names without accents.</summary>
-    public IReadOnlyList<Place> All { get; }
+    public IReadOnlyList<Place> All => all.Value;
 
     /// <summary>The place of this name; capitals and accents may be left out, hyphens may be blanks.</summary>
     /// <param name="name">Such as "zurich" or "north-west italy".</param>
     /// <returns>The place, or null when none has this name: then <see cref="NearestName"/> may help.</returns>
-    public Place? Find(string name) => All.FirstOrDefault(place => Folded(place.Name) == Folded(name));
+    public Place? Find(string name) =>
+        (ReferenceEquals(this, BuiltIn) && !all.IsValueCreated ? OneEmbedded(name) : null) ?? All.FirstOrDefault(place => Folded(place.Name) == Folded(name));
 
     /// <summary>The name that was probably meant; null when none is near.</summary>
     /// <param name="name">A name that <see cref="Find"/> does not know.</param>
@@ -53,7 +47,7 @@ public sealed class PlaceLibrary
         }
         return problems.Count > 0
             ? new(null, problems)
-            : new(new PlaceLibrary(own.Values.Select(entry => entry.Place).Concat(BuiltIn.All.Where(place => !own.ContainsKey(Folded(place.Name))))), []);
+            : new(new PlaceLibrary(() => own.Values.Select(entry => entry.Place).Concat(BuiltIn.All.Where(place => !own.ContainsKey(Folded(place.Name))))), []);
     }
 
     private static string[] FilesIn(string path, List<Problem> problems)
@@ -86,10 +80,19 @@ public sealed class PlaceLibrary
         }
     }
 
-    private static PlaceLibrary ReadEmbedded() => new(
+    private static IEnumerable<Place> ReadEmbedded() =>
         from resource in typeof(PlaceLibrary).Assembly.GetManifestResourceNames()
         where resource.StartsWith(ResourcePrefix, StringComparison.Ordinal)
-        select ReadResource(resource));
+        select ReadResource(resource);
+
+    // A program that is asked for one vehicle in one place must not read all of them first: most files are named as their place is.
+    private static Place? OneEmbedded(string name)
+    {
+        string resource = ResourcePrefix + Folded(name).Replace(' ', '-');
+        if (typeof(PlaceLibrary).Assembly.GetManifestResourceInfo(resource) is null) return null;
+        Place place = ReadResource(resource);
+        return Folded(place.Name) == Folded(name) ? place : null;
+    }
 
     private static Place ReadResource(string resource)
     {
@@ -103,10 +106,33 @@ public sealed class PlaceLibrary
         var folded = new StringBuilder(name.Length);
         foreach (char letter in name.Trim().ToLowerInvariant())
         {
-            if (char.GetUnicodeCategory(letter) == UnicodeCategory.NonSpacingMark) continue;
-            if (Plain.TryGetValue(letter, out string? plain)) folded.Append(plain);
-            else folded.Append(letter);
+            if (char.GetUnicodeCategory(letter) != UnicodeCategory.NonSpacingMark)
+                folded.Append(Plain(letter) ?? letter.ToString());
         }
         return folded.ToString();
     }
+
+    // Letters that people leave the accent off; written out because a build without culture data cannot take accents apart.
+    private static string? Plain(char letter) => letter switch
+    {
+        'à' or 'á' or 'â' or 'ã' or 'ä' or 'å' or 'ā' => "a",
+        'æ' => "ae",
+        'ç' or 'ć' or 'č' => "c",
+        'ď' or 'đ' or 'ð' => "d",
+        'è' or 'é' or 'ê' or 'ë' or 'ē' or 'ę' or 'ě' => "e",
+        'ì' or 'í' or 'î' or 'ï' or 'ī' or 'ı' => "i",
+        'ł' or 'ľ' => "l",
+        'ñ' or 'ń' or 'ň' => "n",
+        'ò' or 'ó' or 'ô' or 'õ' or 'ö' or 'ø' or 'ō' => "o",
+        'œ' => "oe",
+        'ŕ' or 'ř' => "r",
+        'ś' or 'š' or 'ş' => "s",
+        'ß' => "ss",
+        'ť' or 'þ' => "t",
+        'ù' or 'ú' or 'û' or 'ü' or 'ū' or 'ů' => "u",
+        'ý' or 'ÿ' => "y",
+        'ź' or 'ż' or 'ž' => "z",
+        '-' or '_' or ',' => " ",
+        _ => null,
+    };
 }

@@ -23,7 +23,7 @@ internal static class EquipmentKeys
 
     private static readonly Field<FittedHeater, HeaterClass> Class = new("class", "A generic class of heater.", Classes, heater => heater.Class) { IsRequired = true };
     private static readonly Field<FittedHeater, bool> Air = new("warms_air_from", "The room's air again and again, or fresh air from outside.", AirWords, heater => heater.IsOnFreshAir) { Default = false };
-    private static readonly Field<FittedHeater, double> WarmUp = new("warm_up", "Time in which the cold vehicle must get warm.", Kinds.Hours(0.25, 24), heater => heater.WarmUpH) { Default = 1.5 };
+    private static readonly Field<FittedHeater, double> WarmUp = new("warm_up", "Time in which the cold vehicle must get warm.", Kinds.Hours(0.25, 24), heater => heater.WarmUpH) { Default = 2 };
 
     internal static Map<FittedHeater> Heater { get; } = new("the heater", [Class, Air, WarmUp], values => new FittedHeater(values.Of(Class), values.Of(Air), values.Of(WarmUp)));
 

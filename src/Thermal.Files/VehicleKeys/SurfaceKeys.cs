@@ -133,28 +133,3 @@ internal static class SurfaceKeys
 
     private static double UsualFacingDeg(SurfacePlace place) => place switch { SurfacePlace.Right => 90, SurfacePlace.Rear => 180, SurfacePlace.Left => 270, _ => 0 };
 }
-
-/// <summary>How a lining is closed, and the air that passes it.</summary>
-/// <param name="Fit">The word.</param>
-/// <param name="AirM3PerM2H">Air behind it, m³ per m² and hour.</param>
-internal sealed record Lining(LiningFit Fit, Bounded AirM3PerM2H)
-{
-    /// <summary>A lining with the air that its word stands for.</summary>
-    internal static Lining Usual(LiningFit fit) => new(fit, LiningDefaults.AirBehindM3PerM2H(fit));
-}
-
-/// <summary>A lining given by its air alone.</summary>
-internal sealed class StatedLiningNode : Node<Lining>
-{
-    private static readonly SpanNode Air = Kinds.Span(Kinds.AirThrough(20));
-
-    internal override bool TryRead(Spot spot, [System.Diagnostics.CodeAnalysis.MaybeNullWhen(false)] out Lining value)
-    {
-        value = Air.TryRead(spot, out Bounded? air) ? new(LiningFit.Stated, air) : null;
-        return value is not null;
-    }
-
-    internal override YamlDotNet.RepresentationModel.YamlNode Write(Lining value) => Air.Write(value.AirM3PerM2H);
-
-    internal override System.Text.Json.Nodes.JsonObject Schema() => Air.Schema();
-}
