@@ -33,7 +33,8 @@ public static class CutThroughBuildUp
         return string.Concat(
             $"Cut through {Grammar.The(cut.Name)}, from the room outwards: {layers}. ",
             $"{Grammar.Capital(CutWords.Inside(cut, figures))}; {CutWords.Outside(cut, figures)}. ",
-            $"Temperatures at the faces from the room outwards: {faces}. {Caption(cut, figures)}");
+            $"Temperatures at the faces from the room outwards: {faces}. {Caption(cut, figures)}",
+            cut.RibsNotDrawn.Length > 0 ? $" Not drawn: {cut.RibsNotDrawn}." : "");
     }
 
     private static string Caption(BuildUpCut cut, Figures figures)

@@ -8,11 +8,16 @@ internal static class CutWords
 {
     internal static string Outside(BuildUpCut cut, Figures figures) => $"{cut.OutsideName}, {figures.Temperature(cut.OutsideC)}";
 
-    internal static string Inside(BuildUpCut cut, Figures figures) => string.Concat(
-        $"{cut.InsideName}, {figures.Temperature(cut.InsideC)}, {figures.Percent(cut.InsideHumidityFraction)}: ",
-        $"dew point {figures.Temperature(cut.ReachingDewPointsC[0]!.Value)}");
+    internal static string Inside(BuildUpCut cut, Figures figures) => $"{InsideAir(cut, figures)}: {InsideDewPoint(cut, figures)}";
 
-    internal static string LaneTitle(Figures figures) => $"degrees to spare before it drips, {figures.Unit(Shown.Difference)}";
+    internal static string InsideAir(BuildUpCut cut, Figures figures) =>
+        $"{cut.InsideName}, {figures.Temperature(cut.InsideC)}, {figures.Percent(cut.InsideHumidityFraction)}";
+
+    internal static string InsideDewPoint(BuildUpCut cut, Figures figures) => $"dew point {figures.Temperature(cut.ReachingDewPointsC[0]!.Value)}";
+
+    internal const string LaneTitleStart = "degrees to spare";
+
+    internal static string LaneTitleEnd(Figures figures) => $"before it drips, {figures.Unit(Shown.Difference)}";
 
     /// <summary>What happens at a face: how much is to spare, or that it drips or freezes.</summary>
     internal static string Verdict(BuildUpCut cut, Figures figures, int face)
@@ -52,7 +57,7 @@ internal static class CutWords
     }
 
     /// <summary>The scale of the layers and the remarks below a cut.</summary>
-    internal static void DrawFootnote(Sheet sheet, BuildUpCut cut, Figures figures, DepthScale depths, float x, float baseline)
+    internal static void DrawFootnote(Sheet sheet, BuildUpCut cut, Figures figures, DepthScale depths, float x, float right, float baseline)
     {
         double shownPerM = figures.Convert(Shown.Thickness, 1);
         double lengthM = NiceNumbers.AtMost(90 / depths.PxPerM * shownPerM) / shownPerM;
@@ -71,7 +76,7 @@ internal static class CutWords
             x += 18 + Lettering.Small.WidthOf("drawn thicker than it is") + 14;
         }
         if (cut.RibsNotDrawn.Length > 0)
-            sheet.Text($"not drawn: {cut.RibsNotDrawn}", x, baseline, Lettering.Small, sheet.Palette.Muted);
+            sheet.Text(Lettering.Small.Fitting($"not drawn: {cut.RibsNotDrawn}", right - x), x, baseline, Lettering.Small, sheet.Palette.Muted);
     }
 
 }

@@ -48,7 +48,7 @@ internal sealed class Frame : IDisposable
         using (var nowhere = new SKNoDrawCanvas((int)area.Width, (int)area.Height))
             Plot.Render(nowhere, area);
         Plot.Render(sheet.Canvas, area);
-        sheet.Text(title, area.Left + 16, area.Top + TitleBaseline, Lettering.Title);
+        sheet.Text(Lettering.Title.Fitting(title, area.Width - 32), area.Left + 16, area.Top + TitleBaseline, Lettering.Title);
         sheet.Text(up.Title, area.Left + 16, area.Top + AxisTitleBaseline, Lettering.Small, sheet.Palette.Muted);
         sheet.Text(across.Title, Data.Right, Data.Bottom + 38, Lettering.Small, sheet.Palette.Muted, SKTextAlign.Right);
     }

@@ -48,8 +48,9 @@ internal static class LayerList
         List<IReadOnlyList<string>> lines = [];
         List<string> line = [];
         float used = 0;
-        foreach (string entry in entries)
+        foreach (string whole in entries)
         {
+            string entry = Lettering.Small.Fitting(whole, widthPx - NumberPx);
             float width = EntryPx(entry);
             if (line.Count > 0 && used + width > widthPx)
             {

@@ -17,6 +17,17 @@ internal sealed record Lettering(bool IsBold, float Size)
         return font.MeasureText(text);
     }
 
+    /// <summary>The text, or as much of it as a width holds with an ellipsis; the alt text has it whole.</summary>
+    internal string Fitting(string text, float widthPx)
+    {
+        if (WidthOf(text) <= widthPx)
+            return text;
+        int length = text.Length;
+        while (length > 1 && WidthOf(text[..length].TrimEnd() + "…") > widthPx)
+            length--;
+        return text[..length].TrimEnd() + "…";
+    }
+
     internal static SKFont Font(bool isBold, float size) =>
         new(isBold ? EmbeddedFonts.SemiBold : EmbeddedFonts.Regular, size)
         {

@@ -60,7 +60,7 @@ public static class LossByPart
         for (int i = 0; i < bars.Count; i++)
         {
             float y = frame.UpPx(-i) + 4.5f;
-            sheet.Text(Fitting(bars[i].Name, NamesPx - Edge - 8), NamesPx - 8, y, Lettering.Label, align: SKTextAlign.Right);
+            sheet.Text(Lettering.Label.Fitting(bars[i].Name, NamesPx - Edge - 8), NamesPx - 8, y, Lettering.Label, align: SKTextAlign.Right);
             sheet.Text(Figure(bars[i].LossW, totalW, figures), Math.Max(frame.AcrossPx(shown[i]), frame.AcrossPx(0)) + 8, y, Lettering.Value);
         }
     }
@@ -79,17 +79,6 @@ public static class LossByPart
 
     private static string Figure(double lossW, double totalW, Figures figures) =>
         totalW > 0 ? $"{figures.Power(lossW)} · {figures.Percent(lossW / totalW)}" : figures.Power(lossW);
-
-    // A name too long for its place is cut with an ellipsis; the alt text has it whole.
-    private static string Fitting(string name, float widthPx)
-    {
-        if (Lettering.Label.WidthOf(name) <= widthPx)
-            return name;
-        int length = name.Length;
-        while (length > 1 && Lettering.Label.WidthOf(name[..length].TrimEnd() + "…") > widthPx)
-            length--;
-        return name[..length].TrimEnd() + "…";
-    }
 
     private static string Title(Night night, double totalW, Figures figures) =>
         $"Where the heat goes at {figures.Temperature(night.Conditions.OutsideC)}: {figures.Power(totalW)} in all";

@@ -9,21 +9,26 @@ internal sealed class LyingCut
 {
     // Least height of a layer: its plate and its temperature need this much. The rest lets thick layers keep their scale.
     private const float LeastLayerPx = 25, LeastRestPx = 90;
-    private const float Top = 82, Foot = 54, Edge = 16;
+    private const float Top = 82, Foot = 54, Edge = 16, RowPx = 17;
 
     private readonly BuildUpCut cut;
     private readonly Figures figures;
     private readonly DepthScale depths;
     private readonly int width;
     private readonly float bottom;
+    private readonly string[] insideRows;
 
     internal LyingCut(BuildUpCut cut, Figures figures, int width, int height)
     {
         this.cut = cut;
         this.figures = figures;
         this.width = width;
-        Height = Math.Max(height, (int)(Top + Foot + LeastLayerPx * cut.Layers.Count + LeastRestPx));
-        bottom = Height - Foot;
+        insideRows = Lettering.Value.WidthOf(CutWords.Inside(cut, figures)) + 12 <= LaneLeft - Edge
+            ? [CutWords.Inside(cut, figures)]
+            : [CutWords.InsideAir(cut, figures), CutWords.InsideDewPoint(cut, figures)];
+        float foot = Foot + (IsRoomBelow ? RowPx * (insideRows.Length - 1) : 0);
+        Height = Math.Max(height, (int)(Top + foot + LeastLayerPx * cut.Layers.Count + LeastRestPx));
+        bottom = Height - foot;
         depths = new DepthScale(cut.Layers, bottom - Top, LeastLayerPx);
     }
 
@@ -38,15 +43,24 @@ internal sealed class LyingCut
     internal void Draw(Sheet sheet)
     {
         sheet.Ground(width, Height);
-        sheet.Text(Grammar.Capital(cut.Name), Edge, 24, Lettering.Title);
-        sheet.Text(IsRoomBelow ? CutWords.Outside(cut, figures) : CutWords.Inside(cut, figures), Edge, 56, Lettering.Value);
-        sheet.Text(IsRoomBelow ? CutWords.Inside(cut, figures) : CutWords.Outside(cut, figures), Edge, bottom + 22, Lettering.Value);
+        sheet.Text(Lettering.Title.Fitting(Grammar.Capital(cut.Name), width - 2 * Edge), Edge, 24, Lettering.Title);
+        DrawSides(sheet);
         DrawLayers(sheet);
         DrawTemperatures(sheet);
         var lane = SKRect.Create(LaneLeft, Top, width - Edge - LaneLeft, bottom - Top);
-        sheet.Text(CutWords.LaneTitle(figures), LaneLeft, 56, Lettering.Value);
+        sheet.Text(CutWords.LaneTitleStart, LaneLeft, 42, Lettering.Value);
+        sheet.Text(CutWords.LaneTitleEnd(figures), LaneLeft, 57, Lettering.Value);
         SpareLane.Upright(sheet, cut, figures, lane, FaceY);
-        CutWords.DrawFootnote(sheet, cut, figures, depths, Edge, Height - 12);
+        CutWords.DrawFootnote(sheet, cut, figures, depths, Edge, width - Edge, Height - 12);
+    }
+
+    // The room's words take two rows where one would run into the lane.
+    private void DrawSides(Sheet sheet)
+    {
+        float above = insideRows.Length == 1 || IsRoomBelow ? 60 : 46, below = bottom + 22;
+        sheet.Text(CutWords.Outside(cut, figures), Edge, IsRoomBelow ? above : below, Lettering.Value);
+        for (int row = 0; row < insideRows.Length; row++)
+            sheet.Text(insideRows[row], Edge, (IsRoomBelow ? below : above) + row * RowPx, Lettering.Value);
     }
 
     private float FaceY(int face) => IsRoomBelow ? bottom - (float)depths.FacePx(face) : Top + (float)depths.FacePx(face);
@@ -62,7 +76,8 @@ internal sealed class LyingCut
             if (layer.BattenFraction > 0)
                 DrawBatten(sheet, box, layer.BattenFraction);
             sheet.Line(box.Left, box.Top, box.Right, box.Top, sheet.Palette.Ink, 1, 0.35f);
-            sheet.Plate(layer.Name, figures.Thickness(layer.ThicknessM), Edge + 8, box.MidY);
+            string thickness = figures.Thickness(layer.ThicknessM);
+            sheet.Plate(Sheet.FittingPlate(layer.Name, thickness, box.Width - 24), thickness, Edge + 8, box.MidY);
             if (depths.IsStretched[i])
                 CutWords.DrawBreak(sheet, box.Right, box.MidY, isLyingFlat: true);
         }

@@ -28,7 +28,7 @@ internal sealed class Sheet(SKCanvas canvas, Palette palette)
         Text(text, left, baseline, lettering, colour);
     }
 
-    /// <summary>Text on a plate of the picture's ground, so that no line or texture crosses it.</summary>
+    /// <summary>Text on a plate of the picture's ground, so that no line or texture crosses it; see <see cref="FittingPlate"/>.</summary>
     internal void Plate(string strong, string plain, float x, float middle)
     {
         float width = PlateWidth(strong, plain);
@@ -38,6 +38,10 @@ internal sealed class Sheet(SKCanvas canvas, Palette palette)
         Text(strong, x + 7, middle + 4.5f, Lettering.Value);
         Text(plain, x + 7 + Lettering.Value.WidthOf(strong) + 5, middle + 4.5f, Lettering.Label, Palette.Muted);
     }
+
+    /// <summary>The strong text, shortened where its plate would be wider than allowed.</summary>
+    internal static string FittingPlate(string strong, string plain, float mostPx) =>
+        Lettering.Value.Fitting(strong, mostPx - PlateWidth("", plain));
 
     internal static float PlateWidth(string strong, string plain) =>
         Lettering.Value.WidthOf(strong) + 5 + Lettering.Label.WidthOf(plain) + 14;

@@ -141,18 +141,29 @@ internal sealed class SpareLane
     {
         float outward = Math.Sign(facePx(cut.Layers.Count) - facePx(0));
         SKPoint end = line[^1];
+        string[] stops = StopRows(stop);
         float spaceOutside = Math.Abs(facePx(cut.Layers.Count) - end.Y);
-        // Towards the outside if two lines fit there, else back towards the room, at the edge that the line is not at.
-        bool isOutside = spaceOutside >= 40;
-        float side = isOutside ? outward : -outward, first = end.Y + side * 16, second = end.Y + side * 33;
-        float clearX = end.X < box.MidX ? box.Right : box.Left;
-        sheet.TextWithin(box, stop, isOutside ? end.X : clearX, first + 4, Lettering.Small, sheet.Palette.Muted);
-        if (cut.WorstFace == cut.LastReachedFace)
-            sheet.TextWithin(box, verdict, isOutside ? worst.X : clearX, second + 4, Lettering.Value, sheet.Palette.Ink);
-        else
-            sheet.TextWithin(box, verdict, worst.X, worst.Y - side * 16 + 4, Lettering.Value, sheet.Palette.Ink);
+        // Towards the outside if all rows fit there, else back towards the room, at the edge that the line is not at.
+        bool isOutside = spaceOutside >= 6 + 17 * (stops.Length + 1);
+        float side = isOutside ? outward : -outward, clearX = end.X < box.MidX ? box.Right : box.Left;
+        float Row(int row) => end.Y + side * (16 + 17 * row) + 4;
+        // Rows run away from the end; the words of the first line stay above those of the second.
+        string[] ordered = side > 0 ? stops : [.. stops.Reverse()];
+        for (int row = 0; row < ordered.Length; row++)
+            sheet.TextWithin(box, ordered[row], isOutside ? end.X : clearX, Row(row), Lettering.Small, sheet.Palette.Muted);
+        bool isWorstAtEnd = cut.WorstFace == cut.LastReachedFace;
+        sheet.TextWithin(box, verdict, isOutside || !isWorstAtEnd ? worst.X : clearX, isWorstAtEnd ? Row(stops.Length) : worst.Y - side * 16 + 4, Lettering.Value, sheet.Palette.Ink);
         if (line.Length > 1 && cut.WorstFace != 0)
             DrawInnerFaceUpright(line[0], outward);
+    }
+
+    private string[] StopRows(string stop)
+    {
+        float most = box.Width - 10;
+        int cutAt = stop.IndexOf(" at ", StringComparison.Ordinal) + 3;
+        return Lettering.Small.WidthOf(stop) <= most || cutAt < 3
+            ? [Lettering.Small.Fitting(stop, most)]
+            : [stop[..cutAt], Lettering.Small.Fitting(stop[(cutAt + 1)..], most)];
     }
 
     // Below the lane of a roof; in that of a floor, whose scale stands above, beside the line.

@@ -20,6 +20,8 @@ internal static partial class SvgText
             draw(canvas);
         string svg = Encoding.UTF8.GetString(stream.ToArray()).ReplaceLineEndings("\n");
         svg = XmlLine().Replace(svg, "");
+        // The library writes some colours by name; a page that swaps the palette's colours looks for their figures.
+        svg = svg.Replace("\"white\"", "\"#FFFFFF\"", StringComparison.Ordinal).Replace("\"black\"", "\"#000000\"", StringComparison.Ordinal);
         svg = AttributeValue().Replace(svg, value => LongNumber().Replace(value.Value, Shortened));
         svg = TextElement().Replace(svg, Tidied);
         svg = BetweenLines().Replace(svg, "\n").Trim();

@@ -15,6 +15,11 @@ public static class WettingAndDrying
     /// <summary>Water on an upright face at which it runs down for certain, g/m²; from memory, 50 to 250.</summary>
     public const double RunOffCertainGPerM2 = 250;
 
+    // Less would be written as 0.0.
+    private const double LeastWrittenGPerM2 = 0.05;
+
+    private const float LeftPx = 60, RightPx = 136;
+
     /// <summary>Draws it; the row of months begins before the wet time, so that one winter stands together.</summary>
     /// <param name="name">Name of the build-up.</param>
     /// <param name="year">Its twelve months.</param>
@@ -48,8 +53,10 @@ public static class WettingAndDrying
         double from = Shown(RunOffFromGPerM2, figures), certain = Shown(RunOffCertainGPerM2, figures);
         double most = Math.Max(held.Max() * 1.08, from * 1.25);
         AxisScale up = AxisScale.Rounded($"water held, {figures.Unit(Words.Shown.WaterPerArea)}", 0, most, 5);
-        AxisScale across = AxisScale.Bare("end of month", 0.4, 12.6) with { Ticks = [.. order.Select((month, i) => (i + 1.0, Grammar.ShortMonth(month + 1)))] };
-        using var frame = new Frame(sheet, area, across, up, new PixelPadding(60, 148, 48, 62));
+        // Three letters need this much a month; one letter is enough where the row tells the order.
+        int letters = (area.Width - LeftPx - RightPx) / 12.2 >= 27 ? 3 : 1;
+        AxisScale across = AxisScale.Bare("end of month", 0.4, 12.6) with { Ticks = [.. order.Select((month, i) => (i + 1.0, Grammar.ShortMonth(month + 1)[..letters]))] };
+        using var frame = new Frame(sheet, area, across, up, new PixelPadding(LeftPx, RightPx, 48, 62));
         AddBars(frame, held, 0.74, sheet.Palette.Water[1], sheet.Palette.Water[3]);
         AddBars(frame, wettest, 0.36, sheet.Palette.Water[3], sheet.Palette.Water[4]);
         frame.Render($"{Grammar.Capital(name)}: twelve months of wetting and drying");
@@ -58,7 +65,7 @@ public static class WettingAndDrying
             limits.Add(Limit(sheet, frame, certain, $"runs down for sure\nat {figures.GramsPerArea(RunOffCertainGPerM2)}"));
         LineLabel.Draw(sheet, frame.Data, limits);
         DrawIce(sheet, frame, year, order, held);
-        if (held.Max() == 0)
+        if (!IsAnyHeld(year))
             sheet.TextWithin(frame.Data, "nothing settles in any month", frame.Data.MidX, frame.Data.Bottom - 14, Lettering.Value, sheet.Palette.Ink);
         else
             DrawKey(sheet, frame);
@@ -102,12 +109,14 @@ public static class WettingAndDrying
         sheet.Text("wettest face", x + 18, y + 18, Lettering.Small);
     }
 
-    // One month before the first wet one comes first; where it never gets wet, September.
+    // The month before the first wet one comes first; where it never counts as wet, the driest.
     private static int[] Order(YearDamp year)
     {
-        int first = (year.WetFromMonth is { } wet ? wet + 10 : 8) % 12;
+        int first = year.WetFromMonth is { } wet ? (wet + 10) % 12 : Enumerable.Range(0, 12).MinBy(month => (year.HeldGPerM2[month], -month));
         return [.. Enumerable.Range(0, 12).Select(i => (first + i) % 12)];
     }
+
+    private static bool IsAnyHeld(YearDamp year) => year.PeakGPerM2 >= LeastWrittenGPerM2;
 
     private static double Shown(double gPerM2, Figures figures) => figures.Convert(Words.Shown.WaterPerArea, gPerM2 / 1000);
 
@@ -116,13 +125,16 @@ public static class WettingAndDrying
 
     private static string Caption(YearDamp year, Figures figures)
     {
+        if (!IsAnyHeld(year))
+            return "Nothing settles in any month.";
+        string most = $"At most {figures.GramsPerArea(year.PeakGPerM2)} are held";
         if (year.WetFromMonth is not { } wet)
-            return year.PeakGPerM2 < 0.05 ? "Nothing settles in any month." : $"At most {figures.GramsPerArea(year.PeakGPerM2)} are held: too little to run down.";
-        string peak = $"Wet from {Grammar.Month(wet)}; at most {figures.GramsPerArea(year.PeakGPerM2)} are held";
+            return $"{most}, too little to run down.";
+        string peak = $"{most}, wet from {Grammar.Month(wet)}";
         return year.DryInMonth is { } dry
-            ? $"{peak}; dry again in {Grammar.Month(dry)}."
+            ? $"{peak}, dry again in {Grammar.Month(dry)}."
             : year.GainPerYearGPerM2 > 0
-                ? $"{peak} in the first year and {figures.GramsPerArea(year.GainPerYearGPerM2)} more each year: it never dries."
-                : $"{peak}; it never dries.";
+                ? $"{most} in the first year and {figures.GramsPerArea(year.GainPerYearGPerM2)} more each year: it never dries."
+                : $"{peak}: it never dries.";
     }
 }

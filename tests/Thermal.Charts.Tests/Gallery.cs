@@ -5,50 +5,55 @@ namespace Thermal.Charts.Tests;
 /// <summary>Every picture of ordinary and awkward results, by name.</summary>
 internal static class Gallery
 {
-    internal static IReadOnlyDictionary<string, Func<Palette, UnitSet, Picture>> All { get; } = new Dictionary<string, Func<Palette, UnitSet, Picture>>
+    internal static IReadOnlyDictionary<string, Func<Palette, UnitSet, int, Picture>> All { get; } = new Dictionary<string, Func<Palette, UnitSet, int, Picture>>
     {
-        ["cut: roof"] = (palette, units) => CutThroughBuildUp.Draw(Samples.Roof, palette, units),
-        ["cut: floor with battens"] = (palette, units) => CutThroughBuildUp.Draw(Samples.Floor, palette, units),
-        ["cut: left side"] = (palette, units) => CutThroughBuildUp.Draw(Samples.LeftSide, palette, units),
-        ["cut: right side"] = (palette, units) => CutThroughBuildUp.Draw(Samples.RightSide, palette, units),
-        ["cut: one layer standing"] = (palette, units) => CutThroughBuildUp.Draw(Samples.OneLayer, palette, units),
-        ["cut: one layer lying"] = (palette, units) => CutThroughBuildUp.Draw(Samples.OneLayerRoof, palette, units),
-        ["cut: dry"] = (palette, units) => CutThroughBuildUp.Draw(Samples.MildRoof, palette, units),
-        ["cut: twelve layers lying"] = (palette, units) => CutThroughBuildUp.Draw(Samples.TwelveLayers(Attitude.Floor), palette, units),
-        ["cut: twelve layers standing"] = (palette, units) => CutThroughBuildUp.Draw(Samples.TwelveLayers(Attitude.OutsideLeft), palette, units),
-        ["dew point: roof"] = (palette, units) => TemperatureAndDewPoint.Draw(Samples.Roof, palette, units),
-        ["dew point: one layer"] = (palette, units) => TemperatureAndDewPoint.Draw(Samples.OneLayer, palette, units),
-        ["dew point: dry"] = (palette, units) => TemperatureAndDewPoint.Draw(Samples.MildRoof, palette, units),
-        ["dew point: twelve layers"] = (palette, units) => TemperatureAndDewPoint.Draw(Samples.TwelveLayers(Attitude.Roof), palette, units),
-        ["vapour: roof"] = (palette, units) => VapourPressureOverDiffusion.Draw(Samples.Roof, palette, units),
-        ["vapour: one layer"] = (palette, units) => VapourPressureOverDiffusion.Draw(Samples.OneLayer, palette, units),
-        ["vapour: dry"] = (palette, units) => VapourPressureOverDiffusion.Draw(Samples.MildRoof, palette, units),
-        ["vapour: twelve layers"] = (palette, units) => VapourPressureOverDiffusion.Draw(Samples.TwelveLayers(Attitude.Roof), palette, units),
-        ["loss: cold night"] = (palette, units) => LossByPart.Draw(Samples.ColdNight, palette, units),
-        ["loss: many parts"] = (palette, units) => LossByPart.Draw(Samples.ManyParts, palette, units),
-        ["loss: none"] = (palette, units) => LossByPart.Draw(Samples.NoLoss, palette, units),
-        ["loss: a gain"] = (palette, units) => LossByPart.Draw(Samples.WithGain, palette, units),
-        ["year: wet winter"] = (palette, units) => WettingAndDrying.Draw("Roof", Samples.WetWinter, palette, units),
-        ["year: never dries"] = (palette, units) => WettingAndDrying.Draw("Roof", Samples.NeverDries, palette, units),
-        ["year: dry"] = (palette, units) => WettingAndDrying.Draw("Roof", Samples.DryYear, palette, units),
-        ["heater: enough"] = (palette, units) => HeaterOutput.Draw(Samples.Need, palette, units),
-        ["heater: too small"] = (palette, units) => HeaterOutput.Draw(Samples.TooSmall, palette, units),
-        ["thickness: headroom"] = (palette, units) => ThicknessCurve.Draw(Samples.Thicknesses, palette, units),
-        ["thickness: crowded"] = (palette, units) => ThicknessCurve.Draw(Samples.CrowdedThicknesses, palette, units),
+        ["cut: roof"] = (palette, units, width) => CutThroughBuildUp.Draw(Samples.Roof, palette, units, width),
+        ["cut: floor with battens"] = (palette, units, width) => CutThroughBuildUp.Draw(Samples.Floor, palette, units, width),
+        ["cut: left side"] = (palette, units, width) => CutThroughBuildUp.Draw(Samples.LeftSide, palette, units, width),
+        ["cut: right side"] = (palette, units, width) => CutThroughBuildUp.Draw(Samples.RightSide, palette, units, width),
+        ["cut: one layer standing"] = (palette, units, width) => CutThroughBuildUp.Draw(Samples.OneLayer, palette, units, width),
+        ["cut: one layer lying"] = (palette, units, width) => CutThroughBuildUp.Draw(Samples.OneLayerRoof, palette, units, width),
+        ["cut: dry"] = (palette, units, width) => CutThroughBuildUp.Draw(Samples.MildRoof, palette, units, width),
+        ["cut: twelve layers lying"] = (palette, units, width) => CutThroughBuildUp.Draw(Samples.TwelveLayers(Attitude.Floor), palette, units, width),
+        ["cut: twelve layers standing"] = (palette, units, width) => CutThroughBuildUp.Draw(Samples.TwelveLayers(Attitude.OutsideLeft), palette, units, width),
+        ["cut: long names, roof"] = (palette, units, width) => CutThroughBuildUp.Draw(Samples.LongNames(Attitude.Roof), palette, units, width),
+        ["cut: long names, floor"] = (palette, units, width) => CutThroughBuildUp.Draw(Samples.LongNames(Attitude.Floor), palette, units, width),
+        ["cut: long names, left"] = (palette, units, width) => CutThroughBuildUp.Draw(Samples.LongNames(Attitude.OutsideLeft), palette, units, width),
+        ["cut: long names, right"] = (palette, units, width) => CutThroughBuildUp.Draw(Samples.LongNames(Attitude.OutsideRight), palette, units, width),
+        ["dew point: long names"] = (palette, units, width) => TemperatureAndDewPoint.Draw(Samples.LongNames(Attitude.Roof), palette, units, width),
+        ["vapour: long names"] = (palette, units, width) => VapourPressureOverDiffusion.Draw(Samples.LongNames(Attitude.Roof), palette, units, width),
+        ["thickness: long names"] = (palette, units, width) => ThicknessCurve.Draw(Samples.LongThicknesses, palette, units, width),
+        ["dew point: roof"] = (palette, units, width) => TemperatureAndDewPoint.Draw(Samples.Roof, palette, units, width),
+        ["dew point: one layer"] = (palette, units, width) => TemperatureAndDewPoint.Draw(Samples.OneLayer, palette, units, width),
+        ["dew point: dry"] = (palette, units, width) => TemperatureAndDewPoint.Draw(Samples.MildRoof, palette, units, width),
+        ["dew point: twelve layers"] = (palette, units, width) => TemperatureAndDewPoint.Draw(Samples.TwelveLayers(Attitude.Roof), palette, units, width),
+        ["vapour: roof"] = (palette, units, width) => VapourPressureOverDiffusion.Draw(Samples.Roof, palette, units, width),
+        ["vapour: one layer"] = (palette, units, width) => VapourPressureOverDiffusion.Draw(Samples.OneLayer, palette, units, width),
+        ["vapour: dry"] = (palette, units, width) => VapourPressureOverDiffusion.Draw(Samples.MildRoof, palette, units, width),
+        ["vapour: twelve layers"] = (palette, units, width) => VapourPressureOverDiffusion.Draw(Samples.TwelveLayers(Attitude.Roof), palette, units, width),
+        ["loss: cold night"] = (palette, units, width) => LossByPart.Draw(Samples.ColdNight, palette, units, width),
+        ["loss: many parts"] = (palette, units, width) => LossByPart.Draw(Samples.ManyParts, palette, units, width),
+        ["loss: none"] = (palette, units, width) => LossByPart.Draw(Samples.NoLoss, palette, units, width),
+        ["loss: a gain"] = (palette, units, width) => LossByPart.Draw(Samples.WithGain, palette, units, width),
+        ["year: wet winter"] = (palette, units, width) => WettingAndDrying.Draw("Roof", Samples.WetWinter, palette, units, width),
+        ["year: never dries"] = (palette, units, width) => WettingAndDrying.Draw("Roof", Samples.NeverDries, palette, units, width),
+        ["year: damp"] = (palette, units, width) => WettingAndDrying.Draw("Roof", Samples.DampYear, palette, units, width),
+        ["year: dry"] = (palette, units, width) => WettingAndDrying.Draw("Roof", Samples.DryYear, palette, units, width),
+        ["heater: enough"] = (palette, units, width) => HeaterOutput.Draw(Samples.Need, palette, units, width),
+        ["heater: too small"] = (palette, units, width) => HeaterOutput.Draw(Samples.TooSmall, palette, units, width),
+        ["thickness: headroom"] = (palette, units, width) => ThicknessCurve.Draw(Samples.Thicknesses, palette, units, width),
+        ["thickness: crowded"] = (palette, units, width) => ThicknessCurve.Draw(Samples.CrowdedThicknesses, palette, units, width),
     };
 
     internal static IReadOnlyList<Palette> Palettes { get; } = [Palette.Light, Palette.Dark, Palette.Print];
 
-    public static TheoryData<string, UnitSet> InBothUnits()
-    {
-        var rows = new TheoryData<string, UnitSet>();
-        foreach (string name in All.Keys)
-        {
-            rows.Add(name, UnitSet.Metric);
-            rows.Add(name, UnitSet.Us);
-        }
-        return rows;
-    }
+    /// <summary>As wide as a page shows one alone, two side by side, and the narrowest allowed.</summary>
+    internal static IReadOnlyList<int> WidthsPx { get; } = [640, 530, 480];
+
+    internal static Picture Draw(string name, UnitSet units = UnitSet.Metric, int widthPx = 640) => All[name](Palette.Light, units, widthPx);
+
+    public static TheoryData<string, UnitSet, int> InBothUnitsAndAllWidths() =>
+        [.. from name in All.Keys from units in Enum.GetValues<UnitSet>() from width in WidthsPx select new TheoryDataRow<string, UnitSet, int>(name, units, width)];
 
     public static TheoryData<string> Names() => [.. All.Keys];
 

@@ -14,12 +14,12 @@ public partial class PictureTests
 
     public static TheoryData<string> Kinds() => Gallery.Kinds();
 
-    public static TheoryData<string, UnitSet> InBothUnits() => Gallery.InBothUnits();
+    public static TheoryData<string, UnitSet, int> InBothUnitsAndAllWidths() => Gallery.InBothUnitsAndAllWidths();
 
     [Theory, MemberData(nameof(Names))]
     public void The_vector_text_is_one_labelled_svg_element_without_dashes(string name)
     {
-        Picture picture = Gallery.All[name](Palette.Light, UnitSet.Metric);
+        Picture picture = Gallery.Draw(name);
         Assert.StartsWith("<svg xmlns=\"http://www.w3.org/2000/svg\"", picture.Svg);
         Assert.Equal("img", Drawn.Root(picture).Attribute("role")!.Value);
         Assert.Equal(picture.AltText, Drawn.Root(picture).Attribute("aria-label")!.Value);
@@ -27,20 +27,20 @@ public partial class PictureTests
         Assert.DoesNotContain("stroke-dasharray", picture.Svg);
     }
 
-    [Theory, MemberData(nameof(InBothUnits))]
-    public void No_text_leaves_the_picture_or_is_too_small(string name, UnitSet units)
+    [Theory, MemberData(nameof(InBothUnitsAndAllWidths))]
+    public void No_text_leaves_the_picture_or_is_too_small(string name, UnitSet units, int widthPx)
     {
-        Picture picture = Gallery.All[name](Palette.Light, units);
+        Picture picture = Gallery.Draw(name, units, widthPx);
         IReadOnlyList<Drawn.Word> words = Drawn.Words(picture);
         Assert.True(words.Count > 3, $"{words.Count} texts: the letters are missing.");
         Assert.DoesNotContain(words, word => word.Left < 0 || word.Left + word.Length > picture.Width || word.Baseline - word.Size < 0 || word.Baseline > picture.Height - 2);
         Assert.DoesNotContain(words, word => word.Size < LeastTextPx);
     }
 
-    [Theory, MemberData(nameof(InBothUnits))]
-    public void No_text_stands_on_another(string name, UnitSet units)
+    [Theory, MemberData(nameof(InBothUnitsAndAllWidths))]
+    public void No_text_stands_on_another(string name, UnitSet units, int widthPx)
     {
-        IReadOnlyList<Drawn.Word> words = Drawn.Words(Gallery.All[name](Palette.Light, units));
+        IReadOnlyList<Drawn.Word> words = Drawn.Words(Gallery.Draw(name, units, widthPx));
         Assert.Empty(
             from first in Enumerable.Range(0, words.Count)
             from second in Enumerable.Range(first + 1, words.Count - first - 1)
@@ -48,10 +48,10 @@ public partial class PictureTests
             select $"{words[first].Text} / {words[second].Text}");
     }
 
-    [Theory, MemberData(nameof(InBothUnits))]
-    public void The_words_for_the_blind_hold_numbers_and_the_minus_is_a_true_one(string name, UnitSet units)
+    [Theory, MemberData(nameof(InBothUnitsAndAllWidths))]
+    public void The_words_for_the_blind_hold_numbers_and_the_minus_is_a_true_one(string name, UnitSet units, int widthPx)
     {
-        Picture picture = Gallery.All[name](Palette.Light, units);
+        Picture picture = Gallery.Draw(name, units, widthPx);
         Assert.Matches(@"[0-9].*\.$", picture.AltText);
         Assert.EndsWith(".", picture.Caption);
         Assert.DoesNotMatch(@"(^|[\s(])-[0-9]|−0(\.0+)?(?![0-9.])", picture.AltText + " " + string.Join(" ", Drawn.Words(picture).Select(word => word.Text)));
@@ -60,9 +60,9 @@ public partial class PictureTests
     [Theory, MemberData(nameof(Kinds))]
     public void Pixels_are_sharp_and_the_same_each_time_and_never_blank(string name)
     {
-        Picture picture = Gallery.All[name](Palette.Light, UnitSet.Metric);
+        Picture picture = Gallery.Draw(name);
         byte[] png = picture.ToPng();
-        Assert.Equal(png, Gallery.All[name](Palette.Light, UnitSet.Metric).ToPng());
+        Assert.Equal(png, Gallery.Draw(name).ToPng());
         using SKBitmap bitmap = SKBitmap.Decode(png);
         Assert.Equal(picture.Width * 2, bitmap.Width);
         // Letters alone cover about one in a hundred pixels.
@@ -74,7 +74,7 @@ public partial class PictureTests
     {
         foreach (Palette palette in Gallery.Palettes)
         {
-            using SKBitmap bitmap = SKBitmap.Decode(Gallery.All[name](palette, UnitSet.Metric).ToPng());
+            using SKBitmap bitmap = SKBitmap.Decode(Gallery.All[name](palette, UnitSet.Metric, 640).ToPng());
             Assert.Equal(SKColor.Parse(palette.Card), bitmap.GetPixel(2, 2));
             Assert.InRange(Share(bitmap, colour => colour == SKColor.Parse(palette.Ink)), 0.001, 0.5);
         }
@@ -83,8 +83,8 @@ public partial class PictureTests
     [Fact]
     public void Drawing_equal_content_again_gives_equal_text_and_different_pictures_share_no_id()
     {
-        string[] first = [.. Gallery.All.Values.Select(draw => draw(Palette.Light, UnitSet.Metric).Svg)];
-        string[] second = [.. Gallery.All.Values.Reverse().Select(draw => draw(Palette.Light, UnitSet.Metric).Svg).Reverse()];
+        string[] first = [.. Gallery.All.Keys.Select(name => Gallery.Draw(name).Svg)];
+        string[] second = [.. Gallery.All.Keys.Reverse().Select(name => Gallery.Draw(name).Svg).Reverse()];
         Assert.Equal(first, second);
         string[] ids = [.. first.SelectMany(svg => Id().Matches(svg).Select(match => match.Groups[1].Value))];
         Assert.NotEmpty(ids);

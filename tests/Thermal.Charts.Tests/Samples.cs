@@ -42,6 +42,11 @@ internal static class Samples
 
     internal static BuildUpCut MildRoof { get; } = Cut("Roof on a mild night", Attitude.Roof, 12, 0.4, reaches: 2, Ply, Wool, Foam, Steel);
 
+    internal static BuildUpCut LongNames(Attitude attitude) => Cut("Right side with the sliding door and the step below it, behind the kitchen", attitude, -22, 0.58, reaches: 2,
+        Ply with { Name = "Lining of poplar plywood with a high-pressure laminate" }, Wool with { Name = "Wool of recycled textile fibres, two mats of half the thickness" },
+        Foam with { Name = "Elastomeric foam sheet, closed cell, self-adhesive" }, Steel with { Name = "Steel sheet, painted outside and waxed inside" }) with
+    { InsideName = "hold below the raised bed", OutsideName = "sheltered road side", RibsNotDrawn = "side ribs, pillar between the doors, bolts of the roof rack" };
+
     internal static BuildUpCut TwelveLayers(Attitude attitude) => Cut("Rear", attitude, -30, 0.65, reaches: 9,
         Vinyl, Ply, Foil, Wool, Air, Boards, Foil, Wool, Air, Foam, Glass, Grp);
 
@@ -56,9 +61,11 @@ internal static class Samples
 
     internal static Night WithGain { get; } = NightOf(("Left side", LossKind.Panel, 20), ("Floor over the warm hold", LossKind.Panel, -3));
 
-    internal static YearDamp WetWinter { get; } = Year([118, 131, 96, 44, 12, 0, 0, 0, 0, 6, 38, 83], 10, 6, 0, [12, 1, 2]);
+    internal static YearDamp WetWinter { get; } = Year([118, 131, 96, 44, 12, 0, 0, 0, 0, 6, 38, 83], 12, 4, 0, [12, 1, 2]);
 
-    internal static YearDamp NeverDries { get; } = Year([410, 460, 470, 430, 380, 330, 290, 260, 255, 275, 310, 362], 9, null, 42, [1]);
+    internal static YearDamp NeverDries { get; } = Year([410, 460, 470, 430, 380, 330, 290, 260, 255, 275, 310, 362], 1, null, 42, [1]);
+
+    internal static YearDamp DampYear { get; } = Year([17, 19, 12, 4, 0, 0, 0, 0, 0, 1, 6, 12], null, null, 0, []);
 
     internal static YearDamp DryYear { get; } = Year([0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0], null, null, 0, []);
 
@@ -81,6 +88,8 @@ internal static class Samples
 
     internal static ThicknessTable CrowdedThicknesses { get; } =
         Table(0.012, [.. new[] { 3, 4, 5, 6, 8, 10, 12, 15, 18, 20, 100 }.Select(mm => (mm / 1000.0, 2500.0 - mm * 3, (double?)null, DampVerdict.Dry))]);
+
+    internal static ThicknessTable LongThicknesses { get; } = Thicknesses with { Panel = "right side with the sliding door and the step below it", Layer = "Elastomeric foam sheet, closed cell, self-adhesive" };
 
     private static ThicknessTable Table(double keptM, params (double ThicknessM, double LossW, double? HeadroomM, DampVerdict Verdict)[] rows) =>
         new("Roof", "Foam board", 1, keptM, "L", [.. rows.Select(row => new ThicknessRow

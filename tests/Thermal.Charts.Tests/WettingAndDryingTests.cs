@@ -10,13 +10,18 @@ public class WettingAndDryingTests
     {
         string[] months = [.. Drawn.Words(WettingAndDrying.Draw("Roof", Samples.WetWinter, Palette.Light, UnitSet.Metric))
             .Where(word => word.Text.Length == 3 && char.IsUpper(word.Text[0])).OrderBy(word => word.Left).Select(word => word.Text)];
-        Assert.Equal(["Sep", "Oct", "Nov", "Dec", "Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug"], months);
+        Assert.Equal(["Nov", "Dec", "Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct"], months);
     }
 
     [Fact]
     public void The_alt_text_says_from_when_to_when_and_how_much() => Assert.EndsWith(
-        "Water settles from October; at most 130 g/m² are held; dry again in June.",
+        "At most 130 g/m² are held, wet from December, dry again in April.",
         WettingAndDrying.Draw("Roof", Samples.WetWinter, Palette.Light, UnitSet.Metric).AltText);
+
+    [Fact]
+    public void Water_too_little_to_run_down_is_still_told() => Assert.EndsWith(
+        "At most 19 g/m² are held, too little to run down.",
+        WettingAndDrying.Draw("Roof", Samples.DampYear, Palette.Light, UnitSet.Metric).AltText);
 
     [Fact]
     public void The_limits_of_run_off_say_that_they_are_from_memory() =>

@@ -11,9 +11,9 @@ public class WordsTests
     [Fact]
     public void Everything_the_pictures_say_in_US_units() => Approved.Match(Said(UnitSet.Us));
 
-    private static string Said(UnitSet units) => string.Concat(Gallery.All.Select(entry =>
+    private static string Said(UnitSet units) => string.Concat(Gallery.All.Keys.Select(name =>
     {
-        Picture picture = entry.Value(Palette.Light, units);
-        return $"# {entry.Key}\nalt: {picture.AltText}\ncaption: {picture.Caption}\n{string.Join("\n", Drawn.Words(picture).Select(word => "  " + word.Text))}\n\n";
+        Picture picture = Gallery.Draw(name, units);
+        return $"# {name}\nalt: {picture.AltText}\ncaption: {picture.Caption}\n{string.Join("\n", Drawn.Words(picture).Select(word => "  " + word.Text))}\n\n";
     }));
 }
