@@ -60,7 +60,7 @@ public static class VehicleFile
         if (text.Length > MostBytes)
             return TooLarge(fileName, text.Length);
         text = text.TrimStart('\uFEFF');
-        if (text.Any(letter => char.IsControl(letter) && letter is not ('\n' or '\r' or '\t' or '\u0085')))
+        if (!IsText(text))
             return Refused(fileName, "this is not a text file; save the vehicle as plain text");
         var scope = new Scope(fileName, places ?? PlaceLibrary.BuiltIn);
         Case? value = YamlTree.Read(text, scope) is { } root && CaseKeys.Map.TryRead(new Spot(root, "", scope), out Case? read) ? read : null;
@@ -79,6 +79,19 @@ public static class VehicleFile
 
     /// <summary>A commented vehicle to begin with, for the command that writes a new file.</summary>
     public static string Starter() => VehicleLibrary.Resource("starter")!.ReplaceLineEndings("\n");
+
+    // Control characters and halves of a letter stand in no text that was saved as one.
+    private static bool IsText(string text)
+    {
+        for (int i = 0; i < text.Length; i++)
+        {
+            if (i + 1 < text.Length && char.IsSurrogatePair(text[i], text[i + 1]))
+                i++;
+            else if (char.IsSurrogate(text[i]) || (char.IsControl(text[i]) && text[i] is not ('\n' or '\r' or '\t')))
+                return false;
+        }
+        return true;
+    }
 
     private static Reading<Case> TooLarge(string fileName, long bytes) =>
         Refused(fileName, string.Create(CultureInfo.InvariantCulture, $"{bytes} bytes are too many for a vehicle; a file has at most {MostBytes}"));

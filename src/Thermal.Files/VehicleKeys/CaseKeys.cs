@@ -38,6 +38,8 @@ internal static class CaseKeys
         int livingCount = values.Of(Zones)!.Count(zone => zone.Kind == ZoneKind.Living);
         if (livingCount != 1)
             values.Problem(Zones, $"{livingCount} rooms are of kind living; exactly one must be");
+        foreach (Zone zone in values.Of(Zones)!.Where(zone => values.Of(Surfaces)!.All(surface => surface.Zone != zone.Name && surface.OtherZone != zone.Name)))
+            values.Problem(Zones, $"no panel belongs to the zone {zone.Name}; add its panels or remove the zone");
         values.Spot.Scope.CheckReferences();
         return values.Spot.Scope.ProblemCount > 0 || WithVolume(values) is not { } zones ? null : new Case
         {

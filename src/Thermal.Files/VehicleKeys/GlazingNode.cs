@@ -52,6 +52,8 @@ internal sealed class GlazingNode : Node<Glazing>
         foreach (Field<Part> field in isPane ? new Field<Part>[] { Share } : [Inner, Outer])
             if (values.Has(field))
                 values.Problem(field, $"only a {(isPane ? "gap" : "pane")} has this; remove it");
+        if (isPane && values.Of(PaneOf)!.Group is not (MaterialGroup.Pane or MaterialGroup.Plastic))
+            values.Problem(PaneOf, $"{values.Of(PaneOf)!.Name} is no pane; write glass, acrylic or polycarbonate");
         double thicknessM = values.Of(Thickness);
         (double lowest, double highest) = isPane ? (0.0005, 0.05) : (0.001, 0.1);
         if (!(thicknessM >= lowest && thicknessM <= highest))

@@ -118,7 +118,10 @@ internal static class SurfaceKeys
                 values.Spot.Problem("width and height belong together; write both, or only area");
             return (values.NumberOf(Width), values.NumberOf(Height));
         }
-        return values.Spot.Scope.Body is not { } body ? (null, null) : place switch
+        // Where the living space itself has a problem, that is said there and not again at each panel.
+        Scope scope = values.Spot.Scope;
+        bool isOfLiving = scope.LivingNames.Count != 1 || scope.LivingNames[0] == values.Of(Zone);
+        return scope.Body is not { } body || !isOfLiving ? (null, null) : place switch
         {
             SurfacePlace.Roof or SurfacePlace.Floor => (body.WidthM, body.LengthM),
             SurfacePlace.Left or SurfacePlace.Right => (body.LengthM, body.HeightM),

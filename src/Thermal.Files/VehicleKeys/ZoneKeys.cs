@@ -49,6 +49,8 @@ internal static class ZoneKeys
             values.Spot.Problem("body leaves no room of sensible size; check its length, width, height and wheel_arches");
             return null;
         }
+        if ((ZoneKind)values.Of(Kind)! == ZoneKind.Living)
+            values.Spot.Scope.LivingNames.Add(values.Of(Name));
         if (!values.Has(Volume))
             values.Spot.Scope.VolumeFromBody = values.Of(Name);
         return new Zone

@@ -21,6 +21,9 @@ internal sealed class Scope(string fileName, PlaceLibrary places)
     /// <summary>Bare dimensions of the living space, where the file gives them.</summary>
     internal BodySize? Body { get; set; }
 
+    /// <summary>Names of the rooms of kind living; exactly one in a good file.</summary>
+    internal List<string> LivingNames { get; } = [];
+
     /// <summary>The living space whose volume must be found from the body; null where the file states it.</summary>
     internal string? VolumeFromBody { get; set; }
 

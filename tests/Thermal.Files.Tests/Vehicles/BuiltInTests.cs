@@ -1,4 +1,5 @@
 using Thermal.Assessments;
+using Thermal.Envelope;
 
 namespace Thermal.Files.Tests.Vehicles;
 
@@ -21,4 +22,30 @@ public sealed class BuiltInTests
         Assert.Equal(Described.Of(first), Described.Of(again.Value!));
         Assert.Equal(text, VehicleFile.Write(again.Value!));
     }
+
+    [Theory, MemberData(nameof(Names))]
+    public void Every_given_psi_was_found_for_the_build_up_it_stands_in(string name) =>
+        Assert.All(VehicleLibrary.Find(name)!.Vehicle.Surfaces, surface => Assert.All(surface.Ribs, rib => Assert.Equal(surface.Stack.Signature, rib.GivenFor)));
+
+    /// <summary>What the set of vehicles must show between them.</summary>
+    [Fact]
+    public void The_built_in_vehicles_differ_in_what_they_exercise()
+    {
+        Case[] all = [.. VehicleLibrary.Names.Select(name => VehicleLibrary.Find(name)!)];
+        Layer[] layers = [.. all.SelectMany(one => one.Vehicle.Surfaces).SelectMany(surface => surface.Stack.Layers.OfType<SolidLayer>()).Select(layer => new Layer(layer.Material.Key, layer.Battens is not null))];
+        Opening[] openings = [.. all.SelectMany(one => one.Vehicle.Surfaces).SelectMany(surface => surface.Openings)];
+        Assert.Equal(3, all.Length);
+        Assert.Contains(layers, layer => layer.HasBattens);
+        Assert.Superset(new HashSet<string> { "sheep_wool", "cross_linked_pe_foam", "elastomeric_foam", "xps", "grp", "steel_sheet" }, layers.Select(layer => layer.Material).ToHashSet());
+        Assert.Contains(openings, opening => opening.Glazing?.Panes.Count == 1);
+        Assert.Contains(openings, opening => opening.Glazing?.Panes.Count == 2 && opening.Glazing.Panes[0].Material.Key == "acrylic");
+        Assert.Contains(openings, opening => opening.Leaf is not null);
+        Assert.Superset(new HashSet<CoveringSide> { CoveringSide.Inside, CoveringSide.Outside }, openings.SelectMany(opening => opening.Coverings).Select(cover => cover.Side).ToHashSet());
+        Assert.Superset(new HashSet<LinkState> { LinkState.Open, LinkState.Closed }, all.SelectMany(one => one.Vehicle.Links).Select(link => link.State).ToHashSet());
+        Assert.Superset(new HashSet<ZoneKind> { ZoneKind.Living, ZoneKind.Cab, ZoneKind.Hold }, all.SelectMany(one => one.Vehicle.Zones).Select(zone => zone.Kind).ToHashSet());
+        Assert.Contains(all, one => one.Tanks.Any(tank => tank.Zone is null));
+        Assert.Contains(all, one => one.Habits.ShowersPerDay > 0);
+    }
+
+    private sealed record Layer(string Material, bool HasBattens);
 }

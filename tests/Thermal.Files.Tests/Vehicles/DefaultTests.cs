@@ -36,6 +36,7 @@ public sealed class DefaultTests
                 height: 400 mm
                 glazing: [{pane: glass, thickness: 4 mm}, {gap: air, thickness: 10 mm}, {pane: glass, thickness: 4 mm}]
                 covers: [{name: curtain, side: inside, resistance: 0.1 m²K/W}]
+          - {name: cab roof, place: cab, zone: cab, outside: air, area: 2 m², layers: [{material: steel_sheet, thickness: 1 mm}], lining: bonded}
         """;
 
     private static readonly Case Read = Assert.IsType<Case>(VehicleFile.Read(Least, "least.yaml").Value);
