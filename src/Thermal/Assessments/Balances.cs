@@ -54,8 +54,8 @@ internal static class Balances
             VapourKgPerS = BodyLoads.VapourGPerH(habits, vapour) / 3.6e6,
             HeldVapourPa = habits.Humidity switch
             {
-                HumidityRule.Fixed => habits.FixedHumidityFraction!.Value * SaturationPressure.PairPa(living),
-                HumidityRule.Class => outsidePa + HumidityClass.ExcessPa(habits.HumidityClass!.Value, outsideC),
+                HumidityRule.Fixed => (habits.FixedHumidityFraction ?? throw new ArgumentException("A fixed humidity needs its figure: FixedHumidityFraction.", nameof(asked))) * SaturationPressure.PairPa(living),
+                HumidityRule.Class => outsidePa + HumidityClass.ExcessPa(habits.HumidityClass ?? throw new ArgumentException("A humidity class needs its number: HumidityClass.", nameof(asked)), outsideC),
                 _ => null,
             },
         };

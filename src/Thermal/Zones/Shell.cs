@@ -102,7 +102,7 @@ public sealed class Shell
 
     private void Add(Surface surface)
     {
-        int zone = IndexOf(surface.Zone), other = surface.Outside == OuterSide.OtherZone ? IndexOf(surface.OtherZone!) : -1;
+        int zone = IndexOf(surface.Zone), other = surface.Outside == OuterSide.OtherZone ? IndexOf(surface.OtherZone ?? $"(none given for {surface.Name})") : -1;
         double inside = SurfaceResistance.InsideM2KPerW(surface.Direction), outside = OutsideFilmM2KPerW(surface, windMPerS);
         double sky = SkyShareRatio(surface, windMPerS), opaque = surface.OpaqueAreaM2;
         if (opaque < -1e-9) throw new ArgumentException($"The openings of {surface.Name} are larger than the panel.", nameof(surface));

@@ -1,5 +1,6 @@
 using Thermal.Assessments;
 using Thermal.Envelope;
+using Thermal.Heating;
 using Thermal.Materials;
 using Thermal.People;
 using Thermal.Ventilation;
@@ -103,6 +104,37 @@ public class LivingTests
         Assert.Equal(12.87, FuelData.Of(Fuel.Propane).NetHeatPerUnitKWh, 0.006);
         Assert.Equal(12.70, FuelData.Of(Fuel.Butane).NetHeatPerUnitKWh, 0.015);
         Assert.Equal(0.13, FuelData.Of(Fuel.Propane).CarbonDioxidePerKWhL / 1000, 0.005);
+    }
+
+    /// <summary>An inspection leaflet on EN 721, quoted in a forum, in cm²; above 10 m² from memory.</summary>
+    [Theory]
+    [InlineData(4.9, true, 75, 10)]
+    [InlineData(5.1, true, 100, 15)]
+    [InlineData(10, true, 100, 15)]
+    [InlineData(14, true, 125, 20)]
+    [InlineData(18, true, 150, 30)]
+    [InlineData(25, true, 200, 50)]
+    [InlineData(4.9, false, 15, 5)]
+    [InlineData(9, false, 15, 5)]
+    public void Safety_vents_are_those_of_the_leaflet(double floorM2, bool burnsRoomAir, double highCm2, double lowCm2) =>
+        Assert.Equal(new SafetyVents(highCm2 / 1e4, lowCm2 / 1e4), SafetyVents.For(floorM2, burnsRoomAir));
+
+    /// <summary>0.89, 0.78 and 0.69 of the output at sea level at 1000, 2000 and 3000 m, by air pressure; half the last digit, and the third is cut off, not rounded.</summary>
+    [Theory, InlineData(1000, 0.89), InlineData(2000, 0.78), InlineData(3000, 0.69)]
+    public void A_burning_heater_gives_less_in_thin_air_and_an_electric_one_does_not(double altitudeM, double share)
+    {
+        Assert.Equal(share, Derating.Factor(HeaterLibrary.Find("diesel_air_small")!, altitudeM), 0.006);
+        Assert.Equal(1, Derating.Factor(HeaterLibrary.Find("electric_1kw")!, altitudeM));
+    }
+
+    /// <summary>Fuel of the 2 kW class: 0.10 to 0.24–0.28 L/h; of the 4 kW class 0.11–0.15 to 0.49–0.51 L/h. Published spans of the trade.</summary>
+    [Theory, InlineData("diesel_air_small", 0.10, 0.12, 0.24, 0.28), InlineData("diesel_air_medium", 0.11, 0.15, 0.49, 0.52)]
+    public void Diesel_heaters_burn_what_their_class_burns(string key, double lowFrom, double lowTo, double highFrom, double highTo)
+    {
+        HeaterClass heater = HeaterLibrary.Find(key)!;
+        double LPerH(double heatW) => heatW / 1000 / heater.EfficiencyFraction.Value / FuelData.Of(heater.Fuel).NetHeatPerUnitKWh;
+        Assert.InRange(LPerH(heater.LowestW), lowFrom, lowTo);
+        Assert.InRange(LPerH(heater.HighestW), highFrom, highTo);
     }
 
     /// <summary>Two asleep for 8 h of 14 h at home, electric cooking: (2·(8·40 + 6·55) + 2·150)/14 by hand.</summary>

@@ -140,6 +140,7 @@ public class EnvelopeRefusals
         Assert.Contains("garage", Assert.Throws<ArgumentException>(() => Shell.Of(Body([Room("living", ZoneKind.Living, 10)], [stray]), 0, 1.2)).Message, StringComparison.Ordinal);
         Surface partition = Panel("wall", 1, "living", Wall, outside: OuterSide.OtherZone, otherZone: "attic");
         Assert.Contains("attic", Assert.Throws<ArgumentException>(() => Shell.Of(Body([Room("living", ZoneKind.Living, 10)], [partition]), 0, 1.2)).Message, StringComparison.Ordinal);
+        Assert.Contains("wall", Assert.Throws<ArgumentException>(() => Shell.Of(Body([Room("living", ZoneKind.Living, 10)], [partition with { OtherZone = null }]), 0, 1.2)).Message, StringComparison.Ordinal);
         ZoneLink link = new() { From = "living", To = "cellar", AreaM2 = 1, State = LinkState.Open, AirM3PerM2H = Exactly(10) };
         Vehicle linked = Body([Room("living", ZoneKind.Living, 10), Room("cab", ZoneKind.Cab, 3)], [Panel("wall", 1, "living", Wall), Panel("skin", 1, "cab", Wall)], [link]);
         Assert.Contains("cellar", Assert.Throws<ArgumentException>(() => ZoneBalance.Solve(Shell.Of(linked, 0, 1.2), Still(0, 500))).Message, StringComparison.Ordinal);

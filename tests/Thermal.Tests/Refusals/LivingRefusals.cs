@@ -111,6 +111,14 @@ public class LivingRefusals
     public void A_panel_or_layer_that_is_not_there_is_refused(string panel, int layer) => Assert.Throws<ArgumentException>(() => Thicknesses.Of(PlausibleVan.Case, panel, layer));
 
     [Fact]
+    public void A_humidity_rule_without_its_figure_names_the_figure()
+    {
+        Case With(HumidityRule rule) => PlausibleVan.Case with { Habits = PlausibleVan.Case.Habits with { Humidity = rule } };
+        Assert.Contains("FixedHumidityFraction", Assert.Throws<ArgumentException>(() => Assess.Of(With(HumidityRule.Fixed))).Message, StringComparison.Ordinal);
+        Assert.Contains("HumidityClass", Assert.Throws<ArgumentException>(() => Assess.Of(With(HumidityRule.Class))).Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void A_tank_in_a_zone_that_is_not_there_names_the_zone()
     {
         Case asked = PlausibleVan.Case with { Tanks = [new() { Name = "tank", WaterL = 50, AreaM2 = 1, Zone = "garage" }] };
