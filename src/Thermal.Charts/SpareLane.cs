@@ -59,7 +59,7 @@ internal sealed class SpareLane
         SKPoint worst = line[cut.WorstFace];
         sheet.Dot(worst.X, worst.Y, 5, Shown(cut.WorstFace) < 0 ? sheet.Palette.Water[3] : sheet.Palette.Ink);
         DrawEnd(line[^1]);
-        DrawLabels(line, worst);
+        new SpareLabels(sheet, cut, figures, box, facePx).Draw(line, isUpright);
     }
 
     private void DrawScale()
@@ -127,75 +127,4 @@ internal sealed class SpareLane
         else
             sheet.Line(end.X, box.Top, end.X, box.Bottom, sheet.Palette.Ink, 1, 0.45f);
     }
-
-    private void DrawLabels(SKPoint[] line, SKPoint worst)
-    {
-        string stop = CutWords.AirStops(cut), verdict = CutWords.Verdict(cut, figures, cut.WorstFace);
-        if (isUpright)
-            DrawLabelsUpright(line, worst, stop, verdict);
-        else
-            DrawLabelsLying(line, worst, stop, verdict);
-    }
-
-    private void DrawLabelsUpright(SKPoint[] line, SKPoint worst, string stop, string verdict)
-    {
-        float outward = Math.Sign(facePx(cut.Layers.Count) - facePx(0));
-        SKPoint end = line[^1];
-        string[] stops = StopRows(stop);
-        float spaceOutside = Math.Abs(facePx(cut.Layers.Count) - end.Y);
-        // Towards the outside if all rows fit there, else back towards the room, at the edge that the line is not at.
-        bool isOutside = spaceOutside >= 6 + 17 * (stops.Length + 1);
-        float side = isOutside ? outward : -outward, clearX = end.X < box.MidX ? box.Right : box.Left;
-        float Row(int row) => end.Y + side * (16 + 17 * row) + 4;
-        // Rows run away from the end; the words of the first line stay above those of the second.
-        string[] ordered = side > 0 ? stops : [.. stops.Reverse()];
-        for (int row = 0; row < ordered.Length; row++)
-            sheet.TextWithin(box, ordered[row], isOutside ? end.X : clearX, Row(row), Lettering.Small, sheet.Palette.Muted);
-        bool isWorstAtEnd = cut.WorstFace == cut.LastReachedFace;
-        sheet.TextWithin(box, verdict, isOutside || !isWorstAtEnd ? worst.X : clearX, isWorstAtEnd ? Row(stops.Length) : worst.Y - side * 16 + 4, Lettering.Value, sheet.Palette.Ink);
-        if (line.Length > 1 && cut.WorstFace != 0)
-            DrawInnerFaceUpright(line[0], outward);
-    }
-
-    private string[] StopRows(string stop)
-    {
-        float most = box.Width - 10;
-        int cutAt = stop.IndexOf(" at ", StringComparison.Ordinal) + 3;
-        return Lettering.Small.WidthOf(stop) <= most || cutAt < 3
-            ? [Lettering.Small.Fitting(stop, most)]
-            : [stop[..cutAt], Lettering.Small.Fitting(stop[(cutAt + 1)..], most)];
-    }
-
-    // Below the lane of a roof; in that of a floor, whose scale stands above, beside the line.
-    private void DrawInnerFaceUpright(SKPoint inner, float outward)
-    {
-        float half = Lettering.Small.WidthOf(InnerFace()) / 2;
-        float x = outward < 0 ? inner.X : inner.X - 2 * half - 16 > box.Left ? inner.X - half - 12 : inner.X + half + 12;
-        sheet.TextWithin(box, InnerFace(), x, outward < 0 ? inner.Y + 18 : inner.Y + 16, Lettering.Small, sheet.Palette.Muted);
-    }
-
-    private void DrawLabelsLying(SKPoint[] line, SKPoint worst, string stop, string verdict)
-    {
-        float outward = Math.Sign(facePx(cut.Layers.Count) - facePx(0));
-        bool isWorstAtEnd = cut.WorstFace == cut.LastReachedFace;
-        float verdictX = isWorstAtEnd ? Beside(worst.X, Lettering.Value.WidthOf(verdict), outward) : worst.X;
-        // Above a place to spare and below a wet one, unless the text would leave the lane.
-        float verdictY = worst.Y >= box.MidY || worst.Y - 24 < box.Top ? worst.Y + 17 : worst.Y - 10, stopY = box.Top + 14;
-        if (isWorstAtEnd && Math.Abs(verdictY - stopY) < 18)
-            stopY = verdictY + 18;
-        sheet.TextWithin(box, verdict, verdictX, verdictY, Lettering.Value, sheet.Palette.Ink);
-        if (cut.LastReachedFace < cut.Layers.Count)
-            sheet.TextWithin(box, stop, Beside(line[^1].X, Lettering.Small.WidthOf(stop), outward), stopY, Lettering.Small, sheet.Palette.Muted);
-        if (line.Length > 1 && cut.WorstFace != 0)
-            sheet.TextWithin(box, InnerFace(), line[0].X, line[0].Y - 22 < box.Top ? line[0].Y + 19 : line[0].Y - 9, Lettering.Small, sheet.Palette.Muted);
-    }
-
-    // Beyond the end of the room's air if the text fits there, else on the room's side of it.
-    private float Beside(float endX, float textWidth, float outward)
-    {
-        float beyond = endX + outward * (10 + textWidth / 2);
-        return beyond - textWidth / 2 > box.Left + 4 && beyond + textWidth / 2 < box.Right - 4 ? beyond : endX - outward * (10 + textWidth / 2);
-    }
-
-    private string InnerFace() => $"lining {figures.Signed(Words.Shown.Difference, cut.SpareAtFaceK(0)!.Value)}";
 }
