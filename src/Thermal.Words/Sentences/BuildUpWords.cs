@@ -52,7 +52,7 @@ public sealed record BuildUpWords(string Verdict, string HowMuch, string Where, 
         if (damp.Verdict == DampVerdict.Dry)
             return $"at most {figures.GramsPerArea(worstGPerM2)} stay over the months, which the linings take up and give back";
         string worst = $"{figures.GramsPerArea(worstGPerM2)} at worst";
-        return damp.Year is { GainPerYearGPerM2: > 0 } year
+        return damp is { Verdict: DampVerdict.StaysWet, Year: { GainPerYearGPerM2: > 0 } year }
             ? $"{worst} in the first year, {figures.GramsPerArea(year.GainPerYearGPerM2)} more each year"
             : worst;
     }

@@ -25,7 +25,7 @@ public static class Headlines
         if (Verdict.Worst(assessment) is not { } worst || worst.Verdict == DampVerdict.Dry)
             return new("Wettest inside the build-ups", "None", "no build-up holds enough water to run down", Trouble.None, "stays dry");
         BuildUpWords words = BuildUpWords.Of(worst, figures);
-        return new("Wettest inside the build-ups", Grammar.Capital(worst.Name), $"{words.HowMuch}{Span(worst, figures)}, {worst.WettestPlace}",
+        return new("Wettest inside the build-ups", Grammar.Capital(worst.Name), $"{figures.GramsPerArea(BuildUpWords.WorstGPerM2(worst))} at worst{Span(worst, figures)}, {worst.WettestPlace}",
             worst.Verdict == DampVerdict.WetDries ? Trouble.Watch : Trouble.Bad, words.Verdict);
     }
 
