@@ -14,10 +14,10 @@ internal static class AssessCommand
     {
         Argument<string?> vehicle = SharedOptions.Vehicle();
         Option<bool> json = SharedOptions.Json();
-        Option<UnitSet> units = SharedOptions.Units();
+        Option<string> units = SharedOptions.Units();
         Option<string?> climates = SharedOptions.Climates();
         var command = new Command("assess", "Say whether a vehicle stays warm and dry: verdict, heater, fuel, damp, losses.") { vehicle, json, units, climates };
-        command.SetAction(parsed => Run(VehicleSource.Read(parsed.GetValue(vehicle), parsed.GetValue(climates)), parsed.GetValue(json), Figures.In(parsed.GetValue(units)), terminal));
+        command.SetAction(parsed => Run(VehicleSource.Read(parsed.GetValue(vehicle), parsed.GetValue(climates)), parsed.GetValue(json), SharedOptions.FiguresOf(parsed, units), terminal));
         return command;
     }
 

@@ -12,9 +12,9 @@ internal static class MaterialsCommand
     {
         Argument<string?> search = SharedOptions.Search("Part of a name, such as wool. Left out: all of them.");
         Option<bool> json = SharedOptions.Json();
-        Option<UnitSet> units = SharedOptions.Units();
+        Option<string> units = SharedOptions.Units();
         var command = new Command("materials", "List the built-in materials with what they conduct, weigh and let through.") { search, json, units };
-        command.SetAction(parsed => Run(parsed.GetValue(search), parsed.GetValue(json), Figures.In(parsed.GetValue(units)), terminal));
+        command.SetAction(parsed => Run(parsed.GetValue(search), parsed.GetValue(json), SharedOptions.FiguresOf(parsed, units), terminal));
         return command;
     }
 

@@ -14,10 +14,10 @@ internal static class PlacesCommand
     {
         Argument<string?> search = SharedOptions.Search("Part of a place's or country's name. Left out: all of them.");
         Option<bool> json = SharedOptions.Json();
-        Option<UnitSet> units = SharedOptions.Units();
+        Option<string> units = SharedOptions.Units();
         Option<string?> climates = SharedOptions.Climates();
         var command = new Command("places", "List the places with the cold night a heater is sized for, and where the figures come from.") { search, json, units, climates };
-        command.SetAction(parsed => Run(parsed.GetValue(search), parsed.GetValue(climates), parsed.GetValue(json), Figures.In(parsed.GetValue(units)), terminal));
+        command.SetAction(parsed => Run(parsed.GetValue(search), parsed.GetValue(climates), parsed.GetValue(json), SharedOptions.FiguresOf(parsed, units), terminal));
         return command;
     }
 

@@ -19,7 +19,7 @@ internal static class ReportCommand
         var folder = new Option<string>("--out") { Description = "The folder to write the page to; made if it is not there.", HelpName = "DIR", DefaultValueFactory = _ => "thermal-report" };
         var pictures = new Option<bool>("--pictures") { Description = "Also write every picture beside the page, as SVG and as PNG." };
         Option<bool> json = SharedOptions.Json();
-        Option<UnitSet> units = SharedOptions.Units();
+        Option<string> units = SharedOptions.Units();
         Option<string?> climates = SharedOptions.Climates();
         var command = new Command("report", "Say the verdict and write one page with pictures, tables, working, assumptions and cautions.") { vehicle, folder, pictures, json, units, climates };
         command.SetAction(parsed =>
@@ -27,7 +27,7 @@ internal static class ReportCommand
             Reading<Case> reading = VehicleSource.Read(parsed.GetValue(vehicle), parsed.GetValue(climates));
             return reading.Value is not { } asked
                 ? Refusal.Of(reading.Problems, terminal)
-                : Run(asked, parsed.GetValue(folder)!, parsed.GetValue(pictures), parsed.GetValue(json), Figures.In(parsed.GetValue(units)), terminal, clock);
+                : Run(asked, parsed.GetValue(folder)!, parsed.GetValue(pictures), parsed.GetValue(json), SharedOptions.FiguresOf(parsed, units), terminal, clock);
         });
         return command;
     }

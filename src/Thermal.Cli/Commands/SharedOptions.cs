@@ -10,17 +10,20 @@ internal static class SharedOptions
 {
     internal static Option<bool> Json() => new("--json") { Description = "Write the answer as JSON, every number in SI units." };
 
-    internal static Option<UnitSet> Units()
+    // A word and not a choice of its own type: the parser's code for words is compiled already, which shortens the start.
+    internal static Option<string> Units()
     {
-        var option = new Option<UnitSet>("--units")
+        var option = new Option<string>("--units") { Description = "Units of what people read: metric (as it is without this option) or us.", HelpName = "metric|us" };
+        option.Validators.Add(result =>
         {
-            Description = "Units of what people read: metric or us.",
-            HelpName = "metric|us",
-            DefaultValueFactory = _ => UnitSet.Metric,
-            CustomParser = Set,
-        };
+            if (result.Tokens is [{ Value: not ("metric" or "us") and var word }])
+                result.AddError($"--units is metric or us, not '{word}'.");
+        });
         return option;
     }
+
+    /// <summary>The figures a person asked for.</summary>
+    internal static Figures FiguresOf(ParseResult parsed, Option<string> units) => Figures.In(parsed.GetValue(units) == "us" ? UnitSet.Us : UnitSet.Metric);
 
     internal static Option<string?> Climates() => new("--climates")
     {
@@ -45,16 +48,6 @@ internal static class SharedOptions
     /// <summary>The vehicle of a command that assesses one.</summary>
     internal static Argument<string?> Vehicle() =>
         File("A vehicle file, or the name of a built-in vehicle. Left out: library-van.");
-
-    private static UnitSet Set(ArgumentResult result)
-    {
-        string word = result.Tokens[0].Value;
-        if (string.Equals(word, "us", StringComparison.OrdinalIgnoreCase))
-            return UnitSet.Us;
-        if (!string.Equals(word, "metric", StringComparison.OrdinalIgnoreCase))
-            result.AddError($"--units is metric or us, not '{word}'.");
-        return UnitSet.Metric;
-    }
 
     // The parser would take a misspelt option for the name of a file.
     private static void RefuseOption(ArgumentResult result)

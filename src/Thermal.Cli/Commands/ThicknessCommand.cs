@@ -19,7 +19,7 @@ internal static class ThicknessCommand
         var panel = new Option<string>("--panel") { Description = "The panel, by its name in the vehicle file.", HelpName = "NAME", Required = true };
         var layer = new Option<string>("--layer") { Description = "The layer, counted from 1 at the room, or by its name.", HelpName = "N", Required = true };
         Option<bool> json = SharedOptions.Json();
-        Option<UnitSet> units = SharedOptions.Units();
+        Option<string> units = SharedOptions.Units();
         Option<string?> climates = SharedOptions.Climates();
         var command = new Command("thickness", "Say what more thickness of one layer buys: loss, fuel, headroom, mass, damp.") { vehicle, panel, layer, json, units, climates };
         command.SetAction(parsed =>
@@ -27,7 +27,7 @@ internal static class ThicknessCommand
             Reading<Case> reading = VehicleSource.Read(parsed.GetValue(vehicle), parsed.GetValue(climates));
             return reading.Value is not { } asked
                 ? Refusal.Of(reading.Problems, terminal)
-                : Run(asked, parsed.GetValue(panel)!, parsed.GetValue(layer)!, parsed.GetValue(json), Figures.In(parsed.GetValue(units)), terminal);
+                : Run(asked, parsed.GetValue(panel)!, parsed.GetValue(layer)!, parsed.GetValue(json), SharedOptions.FiguresOf(parsed, units), terminal);
         });
         return command;
     }
