@@ -115,7 +115,7 @@ public sealed partial class ReportPageTests
     [GeneratedRegex("<h1>(.*?)</h1>")]
     private static partial Regex FirstHeading();
 
-    [GeneratedRegex("""\ssrc=|<link|@import|url\((?!#)""", RegexOptions.IgnoreCase)]
+    [GeneratedRegex("""\ssrc=|<link|@import|url\((?!#|data:)""", RegexOptions.IgnoreCase)]
     private static partial Regex Fetches();
 
     [GeneratedRegex("""https?://[^"'\s<]+""")]
