@@ -15,6 +15,7 @@ public static class VehicleSchema
         JsonObject schema = CaseKeys.Map.Schema();
         schema.Insert(0, "$schema", "https://json-schema.org/draft/2020-12/schema");
         schema.Insert(1, "title", "Thermal vehicle file, format 1");
+        schema["$defs"] = new JsonObject { [MaterialNode.SchemaName] = MaterialNode.SharedSchema() };
         return schema.ToJsonString(Indented).ReplaceLineEndings("\n") + "\n";
     }
 }

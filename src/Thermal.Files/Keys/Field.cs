@@ -51,7 +51,7 @@ internal sealed class Field<TOwner, T>(string key, string words, Node<T> node, F
     internal override JsonObject Schema()
     {
         JsonObject schema = node.Schema();
-        schema["description"] = Words + (hasDefault && Default is not null && node.Write(Default) is YamlScalarNode { Value: { } text } ? $" When left out: {text}." : "");
+        schema["description"] = Words + (hasDefault && Default is not null && node.Write(Default) is YamlScalarNode { Value: { Length: > 0 } text } ? $" When left out: {text}." : "");
         return schema;
     }
 }

@@ -44,8 +44,8 @@ internal sealed class QuantityNode(Dimension dimension, string unit, double lowe
         string number = "[-+−]?(0|[1-9][0-9]*)(\\.[0-9]+)?([eE][-+]?[0-9]+)?";
         JsonObject schema = dimension.MayBeBare
             ? new() { ["type"] = new JsonArray("number", "string"), ["pattern"] = dimension.Units.Count > 1 ? $"^{number} *\\S*$" : $"^{number}$" }
-            : new() { ["type"] = "string", ["pattern"] = $"^{number}[ \\u00A0\\u202F]*[^0-9 .,].*$" };
-        schema["examples"] = new JsonArray(dimension.Example);
+            : new() { ["type"] = "string", ["pattern"] = $"^{number}[ \\u00A0\\u202F]*([^0-9 .,]|1/).*$" };
+        schema["examples"] = new JsonArray(Example());
         if (dimension.MayBeBare)
             (schema["minimum"], schema["maximum"]) = (lowest, highest);
         return schema;
@@ -61,6 +61,16 @@ internal sealed class QuantityNode(Dimension dimension, string unit, double lowe
                 return text;
         }
         throw new ArgumentOutOfRangeException(nameof(value), value, $"{dimension.Name} must be finite to be written.");
+    }
+
+    // That of the dimension where it is written in the same unit and fits; else a round value between the limits.
+    private string Example()
+    {
+        if (dimension.ExampleUnit == shown && QuantityText.TryRead(dimension.Example, dimension, kept, out double usual, out _) && IsIn(usual))
+            return dimension.Example;
+        double middle = dimension.Convert(lowest > 0 ? Math.Sqrt(lowest * highest) : highest / 10, kept, shown);
+        double step = Math.Pow(10, Math.Floor(Math.Log10(middle)));
+        return Text(double.Parse((Math.Round(middle / step) * step).ToString("G3", CultureInfo.InvariantCulture), CultureInfo.InvariantCulture), shown);
     }
 
     private bool IsIn(double value) => (IsAboveLowest ? value > lowest : value >= lowest) && value <= highest;

@@ -111,11 +111,6 @@ internal static class LayerKeys
 
         internal override YamlNode Write(Material? value) => Materials.Write(value!);
 
-        internal override JsonObject Schema()
-        {
-            JsonObject schema = Materials.Schema();
-            schema["anyOf"]!.AsArray()[0]!["enum"]!.AsArray().Insert(0, AirGapWord);
-            return schema;
-        }
+        internal override JsonObject Schema() => new() { ["anyOf"] = new JsonArray(new JsonObject { ["const"] = AirGapWord }, Materials.Schema()) };
     }
 }

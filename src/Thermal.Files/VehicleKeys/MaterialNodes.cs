@@ -18,13 +18,24 @@ internal sealed class MaterialNode : Node<Material>
         if (spot.Scope.OwnMaterials.TryGetValue(key, out Material? own))
             value = own; // Null where that one has a problem itself, which is said there.
         else if ((value = MaterialLibrary.Find(key)) is null)
-            spot.Problem($"there is no material \"{(key.Length <= 60 ? key : key[..60] + "…")}\"; {Offer.Of(key, MaterialLibrary.All.Select(material => material.Key).Concat(spot.Scope.OwnMaterials.Keys), "some are")} Or add it under materials");
+            spot.Problem($"there is no material \"{(key.Length <= 60 ? key : key[..60] + "…")}\"; {Instead(key, spot.Scope)}");
         return value is not null;
     }
 
     internal override YamlNode Write(Material value) => new YamlScalarNode(value.Key);
 
-    internal override JsonObject Schema() => new()
+    private static string Instead(string key, Scope scope) =>
+        Nearest.To(key, MaterialLibrary.All.Select(material => material.Key).Concat(scope.OwnMaterials.Keys)) is { } near
+            ? $"did you mean {near}?"
+            : "the command materials lists those built in, and you can add your own under materials";
+
+    internal override JsonObject Schema() => new() { ["$ref"] = $"#/$defs/{SchemaName}" };
+
+    /// <summary>Name of the shared part of the schema.</summary>
+    internal const string SchemaName = "material";
+
+    /// <summary>The shared part of the schema: the built-in names, or one of the file's own.</summary>
+    internal static JsonObject SharedSchema() => new()
     {
         ["anyOf"] = new JsonArray(
             new JsonObject { ["enum"] = new JsonArray([.. MaterialLibrary.All.Select(material => JsonValue.Create(material.Key))]) },

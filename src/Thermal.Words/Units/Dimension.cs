@@ -25,6 +25,8 @@ public sealed class Dimension
     public string Name { get; }
     /// <summary>How a good value looks, such as "40 mm".</summary>
     public string Example { get; }
+    /// <summary>The unit in <see cref="Example"/>.</summary>
+    public Unit ExampleUnit => QuantityText.TrySplit(Example, this, out _, out Unit? unit) ? unit : Units[0];
     /// <summary>Units that are read; the first is the one Thermal computes in.</summary>
     public IReadOnlyList<Unit> Units { get; }
     /// <summary>True where a value may stand without a unit: counts, ratios, fractions.</summary>

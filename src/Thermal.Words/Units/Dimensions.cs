@@ -17,7 +17,7 @@ public static class Dimensions
 
     /// <summary>An area, m².</summary>
     public static Dimension Area { get; } = new("an area", "0.35 m²", (v, a, b) => UnitsNet.Area.From(v, (AreaUnit)a).As((AreaUnit)b),
-        U("m²", AreaUnit.SquareMeter, "sq m"), U("cm²", AreaUnit.SquareCentimeter), U("mm²", AreaUnit.SquareMillimeter),
+        U("m²", AreaUnit.SquareMeter, "sqm"), U("cm²", AreaUnit.SquareCentimeter), U("mm²", AreaUnit.SquareMillimeter),
         U("ft²", AreaUnit.SquareFoot, "sq ft", "sqft"), U("in²", AreaUnit.SquareInch, "sq in"));
 
     /// <summary>A volume, m³.</summary>

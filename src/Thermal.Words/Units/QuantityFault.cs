@@ -59,8 +59,9 @@ internal static partial class QuantityFault
 
     private static string Like(Dimension dimension) => $"{dimension.Name} such as {dimension.Example}";
 
+    // The unit of the example and the next one in the table: mm and cm, °C and °F.
     private static string WithUnits(string number, Dimension dimension) =>
-        string.Join(" or ", dimension.Units.Skip(dimension.Units.Count > 2 ? 1 : 0).Take(2).Select(unit => $"{number} {unit.Spelling}"));
+        string.Join(" or ", dimension.Units.SkipWhile(unit => unit != dimension.ExampleUnit).Take(2).Select(unit => $"{number} {unit.Spelling}"));
 
     private static string UnitList(Dimension dimension) => dimension.Units is [{ Spelling: "" }]
         ? "no unit at all"

@@ -52,6 +52,7 @@ public sealed class QuantityTextTests
     [InlineData("1,500 mm", "1500 mm")]
     [InlineData("40", "has no unit; write it with one, for instance 40 mm")]
     [InlineData("NaN m", "not a number")]
+    [InlineData("40  ", "40 mm or 40 cm")]
     [InlineData(".nan", "not a number")]
     [InlineData("inf m", "not a number")]
     [InlineData("-.inf", "not a number")]

@@ -50,6 +50,8 @@ public sealed class RefusalTests
     [InlineData("kind: cab\n", "kind: cab\n    volume: 3 m³\n    floor_area: 2 m²\n    height: 1 m\n  - name: attic\n    kind: hold\n", "file", "no panel belongs to the zone attic")]
     [InlineData("    width: 1.8 m\n    height: 0.85 m\n", "", "windscreen", "its size is missing")]
     [InlineData("width: 1.8 m\n    height: 0.85 m\n", "width: 1.8 m\n", "windscreen", "width and height belong together")]
+    [InlineData("temperature: 17 °C", "temperature: 17", "people / temperature", "17 °C or 17 °F")]
+    [InlineData("material: xps", "material: goose_feathers", "floor / layer 3 / material", "the command materials lists those built in")]
     [InlineData("sleepers: 2", "sleepers: 2.5", "people / sleepers", "is not a whole number")]
     [InlineData("sleepers: 2", "sleepers: 02", "people / sleepers", "is not a whole number")]
     [InlineData("format: 1", "format: 2", "format", "2 is outside 1 to 1")]

@@ -20,6 +20,29 @@ public sealed class SchemaTests
         Assert.True(results.IsValid, string.Join('\n', (results.Details ?? []).Where(detail => detail.Errors is not null).SelectMany(detail => detail.Errors!.Select(error => $"{detail.InstanceLocation}: {error.Value}"))));
     }
 
+    /// <summary>An example that would be refused teaches nonsense.</summary>
+    [Fact]
+    public void Every_example_of_a_quantity_fits_its_own_pattern_and_limits()
+    {
+        int count = 0;
+        foreach (JsonObject value in Objects(JsonNode.Parse(VehicleSchema.Json())!).Where(value => value["pattern"] is not null && value["examples"] is JsonArray))
+        {
+            string example = value["examples"]![0]!.GetValue<string>();
+            Assert.Matches(value["pattern"]!.GetValue<string>(), example);
+            if (value["minimum"] is { } lowest && double.TryParse(example, System.Globalization.CultureInfo.InvariantCulture, out double number))
+                Assert.InRange(number, lowest.GetValue<double>(), value["maximum"]!.GetValue<double>());
+            count++;
+        }
+        Assert.InRange(count, 50, 500); // there are some eighty kinds of value; none found would prove nothing
+    }
+
+    private static IEnumerable<JsonObject> Objects(JsonNode node) => node switch
+    {
+        JsonArray array => array.OfType<JsonNode>().SelectMany(Objects),
+        JsonObject map => map.Select(pair => pair.Value).OfType<JsonNode>().SelectMany(Objects).Append(map),
+        _ => [],
+    };
+
     [Theory]
     [InlineData("thickness: 25 mm", "thickness: 25")]
     [InlineData("thickness: 25 mm", "thicknes: 25 mm")]
