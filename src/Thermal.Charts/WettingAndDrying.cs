@@ -20,7 +20,7 @@ public static class WettingAndDrying
 
     private const float LeftPx = 60, RightPx = 136;
 
-    /// <summary>Draws it; the row of months begins before the wet time, so that one winter stands together.</summary>
+    /// <summary>Draws it; the row of months begins with the driest, so that one winter stands together.</summary>
     /// <param name="name">Name of the build-up.</param>
     /// <param name="year">Its twelve months.</param>
     /// <param name="palette">Colours.</param>
@@ -88,6 +88,8 @@ public static class WettingAndDrying
     private static LineLabel Limit(Sheet sheet, Frame frame, double value, string text)
     {
         float y = frame.UpPx(value);
+        // A seam of the ground's colour keeps the dashes apart from the bars they cross.
+        sheet.Line(frame.Data.Left, y, frame.Data.Right, y, sheet.Palette.Card, 4, 0.75f);
         sheet.DashedLine([new SKPoint(frame.Data.Left, y), new SKPoint(frame.Data.Right, y)], sheet.Palette.Ink, 1.4f, 7, 4);
         return new LineLabel(text, new SKPoint(frame.Data.Right, y));
     }
@@ -109,10 +111,10 @@ public static class WettingAndDrying
         sheet.Text("wettest face", x + 18, y + 18, Lettering.Small);
     }
 
-    // The month before the first wet one comes first; where it never counts as wet, the driest.
+    // The driest month comes first, the last of several.
     private static int[] Order(YearDamp year)
     {
-        int first = year.WetFromMonth is { } wet ? (wet + 10) % 12 : Enumerable.Range(0, 12).MinBy(month => (year.HeldGPerM2[month], -month));
+        int first = Enumerable.Range(0, 12).MinBy(month => (year.HeldGPerM2[month], -month));
         return [.. Enumerable.Range(0, 12).Select(i => (first + i) % 12)];
     }
 

@@ -6,11 +6,11 @@ namespace Thermal.Charts.Tests;
 public class WettingAndDryingTests
 {
     [Fact]
-    public void The_row_begins_one_month_before_the_first_wet_one()
+    public void The_row_begins_with_the_driest_month_so_that_one_winter_stands_together()
     {
         string[] months = [.. Drawn.Words(WettingAndDrying.Draw("Roof", Samples.WetWinter, Palette.Light, UnitSet.Metric))
             .Where(word => word.Text.Length == 3 && char.IsUpper(word.Text[0])).OrderBy(word => word.Left).Select(word => word.Text)];
-        Assert.Equal(["Nov", "Dec", "Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct"], months);
+        Assert.Equal(["Sep", "Oct", "Nov", "Dec", "Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug"], months);
     }
 
     [Fact]
