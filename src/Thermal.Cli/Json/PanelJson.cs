@@ -20,7 +20,7 @@ internal static class PanelJson
             .Text("zone", surface.Zone)
             .Choice<OuterSide>("outside", surface.Outside)
             .Text("other_zone", surface.OtherZone)
-            .Objects("layers", surface.Stack.Layers.Select((layer, index) => (layer, panel.Transmittance.LayersM2KPerW[index])), Layer)
+            .Objects("layers", surface.Stack.Layers.Select((layer, index) => (layer, (double?)panel.Transmittance.LayersM2KPerW[index])), Layer)
             .Choice<LiningFit>("lining_fit", surface.LiningFit)
             .Bounded("air_behind_lining_m3_per_m2h", surface.AirBehindLiningM3PerM2H)
             .Objects("ribs", surface.Ribs, (inner, rib) => inner
@@ -48,7 +48,7 @@ internal static class PanelJson
         .Number("total_m2k_per_w", found.TotalM2KPerW)
         .Number("gap_correction_w_per_m2k", found.GapCorrectionWPerM2K);
 
-    private static void Layer(JsonText json, (StackLayer Layer, double ResistanceM2KPerW) counted)
+    private static void Layer(JsonText json, (StackLayer Layer, double? ResistanceM2KPerW) counted)
     {
         json.Text("name", counted.Layer.Name)
             .Number("thickness_m", counted.Layer.ThicknessM)
@@ -74,7 +74,12 @@ internal static class PanelJson
         .Number("height_m", opening.HeightM)
         .Number("count", opening.Count)
         .Number("area_m2", opening.AreaM2)
-        .Truth("is_glazed", opening.Glazing is not null)
+        .Objects("panes", opening.Glazing?.Panes ?? [], (inner, pane) => inner
+            .Text("material", pane.Material.Key).Number("thickness_m", pane.ThicknessM).Bounded("conductivity_w_per_mk", pane.Material.ConductivityWPerMK)
+            .Number("inner_emissivity_fraction", pane.InnerEmissivityFraction).Number("outer_emissivity_fraction", pane.OuterEmissivityFraction))
+        .Objects("gaps", opening.Glazing?.Gaps ?? [], (inner, gap) => inner
+            .Number("thickness_m", gap.ThicknessM).Choice<GapGas>("gas", gap.Gas).Number("gas_fraction", gap.GasFraction))
+        .Objects("leaf_layers", (opening.Leaf?.Layers ?? []).Select(layer => (layer, (layer as SolidLayer)?.ResistanceM2KPerW)), Layer)
         .Number("frame_fraction", opening.FrameFraction)
         .Number("frame_u_w_per_m2k", opening.FrameUWPerM2K)
         .Number("edge_psi_w_per_mk", opening.EdgePsiWPerMK)

@@ -20,7 +20,7 @@ internal static class DampWorking
         steps.Add(new("temperatures at the faces", "θ_j = θ_0 − (θ_0 − θ_n) · R_1…j/ΣR", Faces(Shown.Temperature, damp.TemperaturesAtFacesC), F.Unit(Shown.Temperature), "ISO 13788, 6.3"));
         steps.Add(new("saturation at the faces", "p_sat(θ): over water above 0 °C, over ice below", Faces(Shown.VapourPressure, damp.SaturationAtFacesPa), F.Unit(Shown.VapourPressure), "ISO 13788, annex E"));
         steps.Add(new("vapour pressure at the faces", "straight over s_d between the wet faces, p ≤ p_sat", Faces(Shown.VapourPressure, damp.VapourAtFacesPa), F.Unit(Shown.VapourPressure), Glaser));
-        steps.Add(new("settles by diffusion", "g = δ_0 · [(p_i − p_c)/s_d,in − (p_c − p_e)/s_d,out] · t", $"{Wettest(damp)}, t = {F.Hours(assessed.Habits.NightH)}", F.GramsPerArea(damp.NightByDiffusionGPerM2), Glaser));
+        steps.Add(new("settles by diffusion", "g = δ_0 · [(p_i − p_c)/s_d,in − (p_c − p_e)/s_d,out] · t", $"{Wettest(damp)}; δ_0 by mean temperature and air pressure, t = {F.Hours(assessed.Habits.NightH)}", F.GramsPerArea(damp.NightByDiffusionGPerM2), Glaser));
         steps.Add(Air(damp, surface, assessed));
         return steps;
     }
@@ -39,7 +39,14 @@ internal static class DampWorking
             $"{F.Write(Shown.Factor, surface.AirBehindLiningM3PerM2H.Value)} m³/(m²·h), {F.Temperature(damp.TemperaturesAtFacesC[damp.AirFace])} at the face, dew point {F.Temperature(damp.RoomDewPointC)}, t = {F.Hours(assessed.Habits.NightH)}",
             F.GramsPerArea(damp.NightByAirGPerM2), Ours);
 
-    private static string Wettest(BuildUpDamp damp) => damp.WettestFace < 0 ? "no face at saturation" : damp.WettestPlace;
+    private static string Wettest(BuildUpDamp damp)
+    {
+        if (damp.WettestFace < 0)
+            return "no face at saturation";
+        double innerM = damp.DiffusionThicknessesM.Take(damp.WettestFace).Sum(), outerM = damp.DiffusionThicknessesM.Skip(damp.WettestFace).Sum();
+        return $"{damp.WettestPlace}: p_i {F.Write(Shown.VapourPressure, damp.VapourAtFacesPa[0])}, p_c {F.Write(Shown.VapourPressure, damp.VapourAtFacesPa[damp.WettestFace])}, p_e {F.Write(Shown.VapourPressure, damp.VapourAtFacesPa[^1])}, " +
+            $"s_d,in {F.Write(Shown.DiffusionThickness, innerM)}, s_d,out {F.Write(Shown.DiffusionThickness, outerM)}";
+    }
 
     private static string Faces(Shown shown, IReadOnlyList<double> values) => string.Join(" | ", values.Select(value => F.Number(shown, value)));
 }

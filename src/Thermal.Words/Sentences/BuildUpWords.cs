@@ -50,7 +50,7 @@ public sealed record BuildUpWords(string Verdict, string HowMuch, string Where, 
         if (worstGPerM2 <= 0)
             return damp.Year is null ? "nothing settles" : "nothing stays over the months";
         if (damp.Verdict == DampVerdict.Dry)
-            return $"at most {figures.GramsPerArea(worstGPerM2)} stay over the months, which the linings take up and give back";
+            return $"at most {figures.GramsPerArea(worstGPerM2)} stay over the months, too little to run down";
         string worst = $"{figures.GramsPerArea(worstGPerM2)} at worst";
         return damp is { Verdict: DampVerdict.StaysWet, Year: { GainPerYearGPerM2: > 0 } year }
             ? $"{worst} in the first year, {figures.GramsPerArea(year.GainPerYearGPerM2)} more each year"

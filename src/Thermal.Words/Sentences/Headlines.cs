@@ -23,9 +23,9 @@ public static class Headlines
     private static Headline Wettest(Assessment assessment, Figures figures)
     {
         if (Verdict.Worst(assessment) is not { } worst || worst.Verdict == DampVerdict.Dry)
-            return new("Wettest inside the build-ups", "None", "no build-up holds enough water to run down", Trouble.None, "stays dry");
+            return new("Wettest build-up", "None", "no build-up holds enough water to run down", Trouble.None, "stays dry");
         BuildUpWords words = BuildUpWords.Of(worst, figures);
-        return new("Wettest inside the build-ups", Grammar.Capital(worst.Name), $"{figures.GramsPerArea(BuildUpWords.WorstGPerM2(worst))} at worst{Span(worst, figures)}, {worst.WettestPlace}",
+        return new("Wettest build-up", Grammar.Capital(worst.Name), $"{figures.GramsPerArea(BuildUpWords.WorstGPerM2(worst))} at worst{Span(worst, figures)}, {worst.WettestPlace}",
             worst.Verdict == DampVerdict.WetDries ? Trouble.Watch : Trouble.Bad, words.Verdict);
     }
 
