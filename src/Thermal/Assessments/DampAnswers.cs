@@ -88,18 +88,19 @@ internal static class DampAnswers
     {
         if (months is null) return null;
         MonthConditions[] conditions = new MonthConditions[12];
+        double air = reaches == 0 ? 0 : months.AirBehindLiningM3PerM2S[surface.Name];
         for (int m = 0; m < 12; m++)
         {
             ZoneState lived = months.Lived[m];
             double f = asked.Habits.NightsLivedInFraction[m], outside = lived.Inputs.OutsideC, outsidePa = lived.Inputs.OutsidePa;
             double inside = f * lived.TemperaturesC[zone] + (1 - f) * outside, insidePa = f * months.LivedPa[m][zone] + (1 - f) * outsidePa;
-            double byAir = reaches == 0 ? 0
-                : f * months.ByAir(m, surface.Name, lived.TemperaturesC[zone], months.LivedPa[m][zone], layers.FaceC(reaches, lived.TemperaturesC[zone], outside))
-                    + (1 - f) * months.ByAir(m, surface.Name, outside, outsidePa, outside);
+            double pressure = lived.Inputs.AirPressurePa, byAir = 0;
+            if (air > 0) byAir = f * AirBehindLining.ExchangeKgPerM2S(air, lived.TemperaturesC[zone], months.LivedPa[m][zone], layers.FaceC(reaches, lived.TemperaturesC[zone], outside), pressure);
+            if (air > 0 && f < 1) byAir += (1 - f) * AirBehindLining.ExchangeKgPerM2S(air, outside, outsidePa, outside, pressure);
             double[] sources = byAir == 0 ? [] : new double[layers.Fine.ResistancesM2KPerW.Length + 1];
             if (byAir != 0) sources[layers.FineOf(reaches)] = byAir;
             conditions[m] = new(inside, outside, insidePa, outsidePa, DateTime.DaysInMonth(2023, m + 1) * 86_400.0,
-                Diffusion.PermeabilityKgPerMSPa((inside + outside) / 2, lived.Inputs.AirPressurePa)) { SourcesAtFacesKgPerM2S = sources };
+                Diffusion.PermeabilityKgPerMSPa((inside + outside) / 2, pressure)) { SourcesAtFacesKgPerM2S = sources };
         }
         return (MonthlyAccount.Run(layers.Fine.ResistancesM2KPerW, layers.Fine.DiffusionThicknessesM, conditions), conditions);
     }

@@ -43,7 +43,7 @@ internal static class HeatingAnswers
             Mild = OneNight(asked, mildRuns.HeaterW, mild, Node(asked, mild), highest, lowest),
             Suggested = HeaterLibrary.All.Where(heater => heater.Fuel == asked.Heater.Fuel && heater.HighestW * factor >= need.Value).MinBy(heater => heater.HighestW),
             DawnHeaterOffC = Between.Spanning(DawnWith(most, least, coldMost), Dawn(asked, cold, node), DawnWith(least, most, coldLeast)),
-            Grades = [Grade(asked, 2, 0, 2), Grade(asked, 3, -15, 4)],
+            Grades = Grades(asked),
             HotWater = HotWaterOf(asked),
         };
     }
@@ -143,12 +143,21 @@ internal static class HeatingAnswers
         return Dawn(mixed, state, Node(mixed, state));
     }
 
-    private static ChamberGrade Grade(Case asked, int grade, double outsideC, double limitH)
+    private static ChamberGrade[] Grades(Case asked)
     {
-        NightConditions chamber = new() { OutsideC = outsideC, RelativeHumidityFraction = 0.8, WindMPerS = 0, SkyBelowAirK = 0, AltitudeM = 0 };
         Case warm = asked with { Habits = asked.Habits with { SetPointC = ChamberC, FanAtNightM3PerH = 0, Humidity = HumidityRule.Balance } };
-        double? reached = Node(warm, Balances.Night(warm, chamber)).WarmUpH(ChamberC - outsideC, asked.Heater.HighestW);
-        return new(grade, outsideC, limitH, reached, reached <= limitH);
+        ZoneState two = Chamber(0), three = Chamber(-15, two.Shell);
+        return [Grade(2, two, 2), Grade(3, three, 4)];
+
+        ZoneState Chamber(double outsideC, Shell? known = null) => Balances.Night(warm,
+            new() { OutsideC = outsideC, RelativeHumidityFraction = 0.8, WindMPerS = 0, SkyBelowAirK = 0, AltitudeM = 0 }, known: known);
+
+        ChamberGrade Grade(int grade, ZoneState state, double limitH)
+        {
+            double outsideC = state.Inputs.OutsideC;
+            double? reached = Node(warm, state).WarmUpH(ChamberC - outsideC, asked.Heater.HighestW);
+            return new(grade, outsideC, limitH, reached, reached <= limitH);
+        }
     }
 
     private static HotWater HotWaterOf(Case asked)

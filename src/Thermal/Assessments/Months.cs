@@ -29,10 +29,6 @@ internal sealed record Months(IReadOnlyList<ZoneState> Lived, IReadOnlyList<doub
         return new(lived, [.. lived.Select(Aired)], asked.Vehicle.Surfaces.ToDictionary(surface => surface.Name, surface => surface.AirBehindLiningM3PerM2H.Value / 3600));
     }
 
-    /// <summary>Water that air carries behind a panel's lining, kg/(m²·s); negative where it dries.</summary>
-    internal double ByAir(int month, string panel, double airC, double airPa, double faceC) =>
-        AirBehindLiningM3PerM2S[panel] is > 0 and double flow ? AirBehindLining.ExchangeKgPerM2S(flow, airC, airPa, faceC, Lived[month].Inputs.AirPressurePa) : 0;
-
     private static double[] Aired(ZoneState state)
     {
         double closed = Math.Clamp((WindowsFullyC - state.Inputs.OutsideC) / (WindowsFullyC - WindowsFromC), 0, 1), outside = state.Inputs.OutsidePa;
