@@ -24,10 +24,14 @@ internal sealed class MaterialNode : Node<Material>
 
     internal override YamlNode Write(Material value) => new YamlScalarNode(value.Key);
 
-    private static string Instead(string key, Scope scope) =>
-        Nearest.To(key, MaterialLibrary.All.Select(material => material.Key).Concat(scope.OwnMaterials.Keys)) is { } near
-            ? $"did you mean {near}?"
-            : "the command materials lists those built in, and you can add your own under materials";
+    private static string Instead(string key, Scope scope)
+    {
+        string[] known = [.. MaterialLibrary.All.Select(material => material.Key).Concat(scope.OwnMaterials.Keys)];
+        if (Nearest.To(key, known) is { } near) return $"did you mean {near}?";
+        // A word of the name alone, as people write it: plywood for birch_plywood.
+        string[] partly = [.. known.Where(name => Nearest.To(key, name.Split('_')) is not null).Take(4)];
+        return partly.Length > 0 ? $"did you mean {string.Join(" or ", partly)}?" : "the command materials lists those built in, and you can add your own under materials";
+    }
 
     internal override JsonObject Schema() => new() { ["$ref"] = $"#/$defs/{SchemaName}" };
 
