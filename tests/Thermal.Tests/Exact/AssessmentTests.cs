@@ -85,7 +85,9 @@ public class AssessmentTests
     [Fact]
     public void Surfaces_are_wet_exactly_where_they_stand_below_the_dew_point()
     {
-        foreach (SurfaceNight surface in Found.ColdNight.Surfaces.Concat(Found.MildNight.Surfaces))
+        SurfaceNight[] surfaces = [.. Enumerable.Range(-12, 15).SelectMany(outsideC => Assess.Of(Asked with { ColdNight = Asked.ColdNight with { OutsideC = outsideC } }).ColdNight.Surfaces)];
+        Assert.Contains(surfaces, surface => surface.TemperatureC is > 0 and < 1); // the range holds surfaces just above freezing
+        foreach (SurfaceNight surface in surfaces)
         {
             Assert.Equal(surface.SurfaceHumidityRatio > 1, surface.ToSpareK < 0);
             Assert.Equal(surface.SettlingGPerH * 8, surface.SettledG, 1e-12);

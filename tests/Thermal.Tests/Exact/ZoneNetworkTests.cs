@@ -82,6 +82,19 @@ public class ZoneNetworkTests
         }
     }
 
+    /// <summary>Behind a locker the lining stands at T_o + ΔT·(1 − (R_si + R)/(R_si + R + R_wall + R_se)), and what covers a third of the wall saves on that third alone.</summary>
+    [Theory, InlineData(0.5), InlineData(2.5)]
+    public void A_lining_behind_a_locker_is_as_cold_as_its_resistances_say(double locker)
+    {
+        Surface wall = Panel("wall", 12, "living", new([Resisting(0.8)])) with { Against = [new() { Name = "locker", AddedResistanceM2KPerW = locker, AreaFraction = 0.25 }] };
+        ZoneState state = ZoneBalance.Solve(Shell.Of(Body([Room("living", ZoneKind.Living, 10, 0)], [wall]), 0, 1.2), Still(-10, OutsidePa));
+        double total = 0.13 + 0.8 + StillFilm, behindC = -10 + 30 * (1 - (0.13 + locker) / (total + locker));
+        ColdPlace behind = Assert.Single(state.Shell.Places, place => place.Kind == ColdKind.Behind);
+        Assert.Equal(behindC, state.PlaceC(behind), 1e-10);
+        Assert.Equal(-10 + 30 * (1 - (0.25 + locker) / (total - 0.13 + 0.25 + locker)), state.PlaceC(behind, forMould: true), 1e-10);
+        Assert.Equal(30 * (9 / total + 3 / (total + locker)), state.HeaterW, 2e-5); // but for a millilitre of air an hour
+    }
+
     /// <summary>A cube of 2 m with 50 mm inside the skin: K = Σ A·U/√(24·21.66), S_i with 50 mm off each edge. Agreement on perishable foodstuffs.</summary>
     [Fact]
     public void The_mean_transmittance_takes_the_geometric_mean_of_both_areas()

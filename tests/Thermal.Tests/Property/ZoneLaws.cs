@@ -137,6 +137,42 @@ public class ZoneLaws
             Assert.True(state.PlaceC(behind) <= state.PlaceC(state.Shell.Places.First(place => place.Panel == behind.Panel && place.Kind == ColdKind.Bare)));
     });
 
+    public static TheoryData<string> Uncertain => ["conductivity", "rib", "bolt", "leak", "passage air", "passage resistance", "cover", "wind pressure"];
+
+    /// <summary>One figure at a time gets a span: the all-low run then loses less than without it, the all-high run more.</summary>
+    [Theory, MemberData(nameof(Uncertain))]
+    public void Each_uncertain_figure_moves_both_runs_its_own_way(string which)
+    {
+        static Bounded Span(Bounded figure) => Sketches.Around(figure.Value, 0.2);
+        static Bounded None(Bounded figure) => Sketches.Exactly(figure.Value);
+        Bounded At(string name, Bounded figure) => name == which ? Span(figure) : None(figure);
+        Vehicle With(Func<string, Bounded, Bounded> at) => PlausibleVan.Vehicle with
+        {
+            WindPressureFactor = at("wind pressure", PlausibleVan.Vehicle.WindPressureFactor),
+            Zones = [.. PlausibleVan.Vehicle.Zones.Select(zone => zone with { LeakEachM2 = at("leak", zone.LeakEachM2) })],
+            Links = [.. PlausibleVan.Vehicle.Links.Select(link => link with { AirM3PerM2H = at("passage air", link.AirM3PerM2H), ResistanceM2KPerW = at("passage resistance", link.ResistanceM2KPerW) })],
+            Surfaces = [.. PlausibleVan.Vehicle.Surfaces.Select(surface => surface with
+            {
+                Stack = new([.. surface.Stack.Layers.Cast<SolidLayer>().Select(layer => layer with { Material = layer.Material with { ConductivityWPerMK = at("conductivity", layer.Material.ConductivityWPerMK) } })]),
+                Ribs = [.. surface.Ribs.Select(rib => rib with { PsiWPerMK = at("rib", rib.PsiWPerMK) })],
+                Bolts = [new() { Name = "bolt", ChiWPerK = at("bolt", Sketches.Exactly(0.01)), Count = 5 }],
+                Openings = [.. surface.Openings.Select(opening => opening with
+                {
+                    Coverings = [.. opening.Coverings.Select(cover => cover with { AddedResistanceM2KPerW = at("cover", cover.AddedResistanceM2KPerW) })],
+                })],
+            })],
+        };
+        double Heat(Vehicle vehicle, Extreme extreme)
+        {
+            Case run = Extremes.OfHeat(PlausibleVan.Case with { Vehicle = vehicle }, extreme);
+            return Balances.Night(run, run.ColdNight).HeaterW;
+        }
+        Vehicle uncertain = With(At), certain = With((_, figure) => None(figure));
+        Assert.True(Heat(uncertain, Extreme.Low) < Heat(certain, Extreme.Low));
+        Assert.True(Heat(uncertain, Extreme.High) > Heat(certain, Extreme.High));
+        Assert.Equal(Heat(certain, Extreme.Usual), Heat(uncertain, Extreme.Usual), 1e-9);
+    }
+
     /// <summary>Under a covered sky: a clear one cools a skin more in calm air, so that wind then has two effects.</summary>
     [Fact]
     public void The_all_low_run_loses_least_and_the_all_high_run_most() => Gen.Select(AnyBody, AnyNight).Sample((vehicle, night) =>

@@ -83,9 +83,9 @@ public class EnvelopeRefusals
         Refused("EdgePsiWPerMK", () => Window with { EdgePsiWPerMK = value });
     }
 
-    [Fact]
-    public void A_span_whose_ends_are_swapped_is_refused() =>
-        Refused("PsiWPerMK", () => new LinearBridge { Name = "rib", PsiWPerMK = new(0.3, 0.2, 0.1, "OURS", ""), LengthM = 1 });
+    [Theory, InlineData(0.3, 0.2, 0.4), InlineData(0.1, 0.2, 0.15), InlineData(0.3, 0.2, 0.1)]
+    public void A_span_that_does_not_hold_its_value_is_refused(double low, double value, double high) =>
+        Refused("PsiWPerMK", () => new LinearBridge { Name = "rib", PsiWPerMK = new(low, value, high, "OURS", ""), LengthM = 1 });
 
     [Theory, InlineData(double.NaN), InlineData(-1), InlineData(5000)]
     public void Lengths_and_areas_are_those_of_a_vehicle(double value)
