@@ -7,7 +7,7 @@ namespace Thermal.Reports;
 internal static class BuildUpPictures
 {
     /// <summary>Width of pictures that stand side by side: drawn as wide as seen, so that their letters keep their size.</summary>
-    private const int PairPx = 530;
+    internal const int PairPx = 530;
 
     internal static void Show(ReportContext report, BuildUpDamp damp)
     {

@@ -29,6 +29,7 @@ public static class ReportPage
         BuildUpSection.Write(report);
         RoomSection.Write(report);
         HeatingSection.Write(report);
+        ThicknessSection.Write(report);
         SpaceSection.Write(report);
         ClosingSections.Write(report);
         html.Add($"</main>\n<footer><p>Written by Thermal on {written.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture)}. Computed, not measured.</p></footer>\n</body>\n</html>\n");
@@ -40,7 +41,7 @@ public static class ReportPage
         (string Id, string Title)[] sections =
         [
             ("know", "What to know"), ("losses", "Heat"), ("build-ups", "Build-ups"), ("air", "Air and surfaces"),
-            ("heater", "Heater"), ("space", "Room and tanks"), ("care", "Take care"), ("assumptions", "Assumptions"),
+            ("heater", "Heater"), ("thickness", "Thickness"), ("space", "Room and tanks"), ("care", "Take care"), ("assumptions", "Assumptions"),
         ];
         html.Add($"<nav aria-label=\"On this page\"><ol>\n");
         foreach ((string id, string title) in sections)

@@ -34,7 +34,7 @@ public static class Advice
                 Try(Change.BondedFoam, damp.Panel, Changed.Panel(asked, damp.Panel, s => WithBondedFoam(s, foam)));
         }
         foreach (PanelAnswer panel in kept.Panels)
-            if (panel.Surface.Outside != OuterSide.OtherZone && Main(panel) is { } layer)
+            if (panel.Surface.Outside != OuterSide.OtherZone && Thicknesses.MainLayer(panel) is { } layer)
                 Try(Change.MoreInsulation, panel.Surface.Name, Thicknesses.With(asked, panel.Surface.Name, layer, panel.Surface.Stack.Layers[layer].ThicknessM + TrialThicknessM));
         if (asked.Habits.FanAtNightM3PerH < TrialFanM3PerH)
             Try(Change.RunFan, asked.Vehicle.Living.Name, asked with { Habits = asked.Habits with { FanAtNightM3PerH = TrialFanM3PerH } });
@@ -52,15 +52,6 @@ public static class Advice
                 Living(kept) - Living(found), (kept.Space.HeadroomM - found.Space.HeadroomM) ?? 0);
             if (Math.Abs(item.WaterAvoidedG) > 1 || Math.Abs(item.LossSavedW) > 1 || item.BuildUpsDriedCount != 0) items.Add(item);
         }
-    }
-
-    /// <summary>Index of the layer that insulates most; null where none has 0.1 m²·K/W.</summary>
-    private static int? Main(PanelAnswer panel)
-    {
-        int best = -1;
-        for (int i = 0; i < panel.Surface.Stack.Layers.Count; i++)
-            if (panel.Surface.Stack.Layers[i] is SolidLayer && panel.Transmittance.LayersM2KPerW[i] > (best < 0 ? 0.1 : panel.Transmittance.LayersM2KPerW[best])) best = i;
-        return best < 0 ? null : best;
     }
 
     private static Surface WithRetarder(Surface surface)

@@ -31,6 +31,24 @@ public static class Thicknesses
         return new(panel, kept.Name, layer, kept.ThicknessM, FuelData.Of(asked.Heater.Fuel).UnitName, rows);
     }
 
+    /// <summary>The main layers of the panels that lose most, each in all thicknesses sold.</summary>
+    /// <param name="kept">The assessment.</param>
+    /// <param name="count">How many panels, 0 to 60.</param>
+    /// <returns>Largest loss first; fewer where fewer panels have a layer that insulates.</returns>
+    public static IReadOnlyList<ThicknessTable> OfLargest(Assessment kept, int count) =>
+        [.. kept.Panels.Where(panel => panel.Surface.Outside != OuterSide.OtherZone && MainLayer(panel) is not null)
+            .OrderByDescending(panel => panel.LossW).Take(count).Select(panel => Of(kept.Case, panel.Surface.Name, MainLayer(panel)!.Value))];
+
+    /// <summary>Index of the layer of a panel that insulates most; null where none has 0.1 m²·K/W.</summary>
+    /// <param name="panel">The panel.</param>
+    public static int? MainLayer(PanelAnswer panel)
+    {
+        int best = -1;
+        for (int i = 0; i < panel.Surface.Stack.Layers.Count; i++)
+            if (panel.Surface.Stack.Layers[i] is SolidLayer && panel.Transmittance.LayersM2KPerW[i] > (best < 0 ? 0.1 : panel.Transmittance.LayersM2KPerW[best])) best = i;
+        return best < 0 ? null : best;
+    }
+
     /// <summary>The case with one layer's thickness changed.</summary>
     /// <param name="asked">The case.</param>
     /// <param name="panel">Name of the panel.</param>
