@@ -53,7 +53,9 @@ internal static class AssessmentText
     private static void Losses(Assessment found, Figures figures, Terminal terminal)
     {
         var table = new TextTable("Part", "Room", "Kind", $">{figures.Unit(Shown.Area)}", ">W/K", $">cold night {figures.Unit(Shown.Power)}");
-        foreach (LossPart loss in found.ColdNight.Losses.OrderByDescending(loss => loss.LossW))
+        LossPart[] losses = [.. found.ColdNight.Losses];
+        Array.Sort(losses, (a, b) => b.LossW.CompareTo(a.LossW));
+        foreach (LossPart loss in losses)
             table.Row(loss.Name, loss.Zone, Names.Of(loss.Kind), loss.AreaM2 > 0 ? figures.Number(Shown.Area, loss.AreaM2) : "",
                 figures.Number(Shown.LossPerKelvin, loss.CoefficientWPerK), figures.Number(Shown.Power, loss.LossW));
         table.Row("All", "", "", "", "", figures.Number(Shown.Power, found.ColdNight.LossW));

@@ -16,8 +16,20 @@ public static class Findings
     /// <param name="assessment">What was found.</param>
     /// <param name="advice">Changes that were tried on it, the most helpful first.</param>
     /// <param name="figures">Metric or US.</param>
-    public static IReadOnlyList<string> Of(Assessment assessment, IReadOnlyList<AdviceItem> advice, Figures figures) =>
-        [.. assessment.Findings.GroupBy(finding => finding.Kind).SelectMany(group => Told([.. group], assessment, advice, figures))];
+    public static IReadOnlyList<string> Of(Assessment assessment, IReadOnlyList<AdviceItem> advice, Figures figures)
+    {
+        IReadOnlyList<Finding> all = assessment.Findings;
+        List<string> told = [];
+        for (int i = 0; i < all.Count;)
+        {
+            int next = i + 1;
+            while (next < all.Count && all[next].Kind == all[i].Kind)
+                next++;
+            told.AddRange(Told([.. all.Skip(i).Take(next - i)], assessment, advice, figures));
+            i = next;
+        }
+        return told;
+    }
 
     private static IEnumerable<string> Told(Finding[] group, Assessment assessment, IReadOnlyList<AdviceItem> advice, Figures figures)
     {

@@ -17,7 +17,12 @@ public static class Headlines
     public static IReadOnlyList<Headline> Of(Assessment assessment, Figures figures)
     {
         Headline[] five = [Wettest(assessment, figures), Coldest(assessment, figures), Heat(assessment, figures), OneNight(assessment, figures), Room(assessment, figures)];
-        return [.. five.OrderByDescending(headline => headline.Trouble)];
+        return
+        [
+            .. five.Where(headline => headline.Trouble == Trouble.Bad),
+            .. five.Where(headline => headline.Trouble == Trouble.Watch),
+            .. five.Where(headline => headline.Trouble == Trouble.None),
+        ];
     }
 
     private static Headline Wettest(Assessment assessment, Figures figures)

@@ -24,10 +24,18 @@ public static class Verdict
     }
 
     /// <summary>The build-up with the most trouble; null where there is none at all.</summary>
-    public static BuildUpDamp? Worst(Assessment assessment) => assessment.BuildUps
-        .OrderByDescending(damp => Rank(damp.Verdict))
-        .ThenByDescending(BuildUpWords.WorstGPerM2)
-        .FirstOrDefault();
+    public static BuildUpDamp? Worst(Assessment assessment)
+    {
+        BuildUpDamp? worst = null;
+        foreach (BuildUpDamp damp in assessment.BuildUps)
+            if (worst is null || IsWorse(damp, worst))
+                worst = damp;
+        return worst;
+    }
+
+    private static bool IsWorse(BuildUpDamp damp, BuildUpDamp than) =>
+        Rank(damp.Verdict) > Rank(than.Verdict)
+        || Rank(damp.Verdict) == Rank(than.Verdict) && BuildUpWords.WorstGPerM2(damp) > BuildUpWords.WorstGPerM2(than);
 
     private static string Warm(HeatingAnswer heating, double wantedH, Figures figures)
     {
