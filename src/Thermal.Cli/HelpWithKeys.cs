@@ -23,6 +23,7 @@ internal sealed class HelpWithKeys : SynchronousCommandLineAction
                 answers.WriteLine($"  {key.PadRight(width)}  {meaning}");
             answers.WriteLine();
             answers.WriteLine(JsonKeys.Suffixes);
+            answers.WriteLine();
         }
         answers.WriteLine("Exit codes: 0 computed, 2 the input was refused and what is wrong stands on the error stream.");
         return ExitCode.Computed;

@@ -32,7 +32,7 @@ public sealed partial class OrderTests
         ["Thermal.Files"] = ["YamlDotNet", "CsvHelper"],
         ["Thermal.Charts"] = ["ScottPlot"],
         ["Thermal.Reports"] = [],
-        ["Thermal.Cli"] = ["System.CommandLine", "Spectre.Console"],
+        ["Thermal.Cli"] = ["System.CommandLine"],
         ["Thermal.Web"] = [],
     };
 
