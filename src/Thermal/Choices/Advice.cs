@@ -13,6 +13,8 @@ public static class Advice
     public const double TrialThicknessM = 0.01;
     /// <summary>Vapour retarder tried behind the lining, s_d in m. Source: OURS.</summary>
     public const double TrialRetarderM = 10;
+    /// <summary>Panels for which changes of their own are tried: the wettest and the ones that lose most. Source: OURS.</summary>
+    public const int PanelsTried = 3;
     private static readonly Bounded Screen = new(0.2, 0.3, 0.4, "TRADE", "outside cab cover, from memory");
 
     /// <summary>Tries the list.</summary>
@@ -23,9 +25,9 @@ public static class Advice
     {
         Case asked = kept.Case;
         List<AdviceItem> items = [];
-        foreach (BuildUpDamp damp in kept.BuildUps)
+        foreach (BuildUpDamp damp in kept.BuildUps.Where(damp => damp.Verdict != DampVerdict.Dry && damp.Name == damp.Panel)
+            .OrderByDescending(damp => damp.Year?.PeakGPerM2 ?? damp.NightByDiffusionGPerM2 + damp.NightByAirGPerM2).Take(PanelsTried))
         {
-            if (damp.Verdict == DampVerdict.Dry || damp.Name != damp.Panel) continue;
             Surface surface = asked.Vehicle.Surfaces.First(s => s.Name == damp.Panel);
             if (surface.LiningFit is LiningFit.Loose or LiningFit.Slatted)
                 Try(Change.TapeLining, damp.Panel, Changed.Panel(asked, damp.Panel, s => s with { LiningFit = LiningFit.Taped, AirBehindLiningM3PerM2H = LiningDefaults.AirBehindM3PerM2H(LiningFit.Taped) }));
@@ -33,7 +35,7 @@ public static class Advice
             if (MaterialLibrary.Find("elastomeric_foam") is { } foam && surface.Stack.Layers.Any(layer => layer is SolidLayer { Material.Group: MaterialGroup.Wool }))
                 Try(Change.BondedFoam, damp.Panel, Changed.Panel(asked, damp.Panel, s => WithBondedFoam(s, foam)));
         }
-        foreach (PanelAnswer panel in kept.Panels)
+        foreach (PanelAnswer panel in kept.Panels.OrderByDescending(panel => panel.LossW).Take(PanelsTried))
             if (panel.Surface.Outside != OuterSide.OtherZone && Thicknesses.MainLayer(panel) is { } layer)
                 Try(Change.MoreInsulation, panel.Surface.Name, Thicknesses.With(asked, panel.Surface.Name, layer, panel.Surface.Stack.Layers[layer].ThicknessM + TrialThicknessM));
         if (asked.Habits.FanAtNightM3PerH < TrialFanM3PerH)
@@ -50,7 +52,7 @@ public static class Advice
             AdviceItem item = new(change, where, Water(kept) - Water(found), kept.ColdNight.LossW - found.ColdNight.LossW,
                 Held(kept) - Held(found), StillWet(kept) - StillWet(found),
                 Living(kept) - Living(found), (kept.Space.HeadroomM - found.Space.HeadroomM) ?? 0);
-            if (Math.Abs(item.WaterAvoidedG) > 1 || Math.Abs(item.LossSavedW) > 1 || item.BuildUpsDriedCount != 0) items.Add(item);
+            if (Math.Abs(item.WaterAvoidedG) > 1 || Math.Abs(item.LossSavedW) > 1 || Math.Abs(item.PeakAvoidedGPerM2) > 1 || item.BuildUpsDriedCount != 0) items.Add(item);
         }
     }
 
