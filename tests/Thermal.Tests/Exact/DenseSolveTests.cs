@@ -1,3 +1,5 @@
+using CsCheck;
+using MathNet.Numerics.LinearAlgebra;
 using Thermal.Numerics;
 
 namespace Thermal.Tests.Exact;
@@ -15,6 +17,18 @@ public class DenseSolveTests
         Assert.Equal(-2, x[1], 1e-14);
         Assert.Equal(3, x[2], 1e-14);
     }
+
+    /// <summary>Independent solver: LU of MathNet.Numerics 5.0.0. Diagonally dominant systems lose few digits, so 1e-10 of the largest unknown is far above rounding and far below a wrong step.</summary>
+    [Fact]
+    public void A_general_library_finds_the_same_solution() =>
+        Gen.Select(Gen.Double[-1, 1].Array[25], Gen.Double[-100, 100].Array[5]).Sample((entries, rhs) =>
+        {
+            double[] matrix = [.. entries.Select((entry, i) => i % 6 == 0 ? entry + 8 : entry)], found = [.. rhs];
+            Vector<double> expected = Matrix<double>.Build.DenseOfRowMajor(5, 5, matrix).LU().Solve(Vector<double>.Build.DenseOfArray(rhs));
+            DenseSolve.Solve(matrix, found);
+            double largest = expected.AbsoluteMaximum() + 1e-12;
+            for (int i = 0; i < 5; i++) Assert.InRange(found[i], expected[i] - 1e-10 * largest, expected[i] + 1e-10 * largest);
+        });
 
     [Fact]
     public void A_system_without_a_single_solution_is_refused() =>
