@@ -1,3 +1,4 @@
+using Thermal.Tests;
 using Thermal.Words;
 
 namespace Thermal.Charts.Tests.Golden;

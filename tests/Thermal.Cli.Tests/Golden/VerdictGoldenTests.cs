@@ -1,3 +1,5 @@
+using Thermal.Tests;
+
 namespace Thermal.Cli.Tests.Golden;
 
 /// <summary>What a person reads of each built-in vehicle is unchanged; approved by reading it, not proof that it is right.</summary>

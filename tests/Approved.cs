@@ -1,6 +1,6 @@
 using System.Runtime.CompilerServices;
 
-namespace Thermal.Charts.Tests.Golden;
+namespace Thermal.Tests;
 
 /// <summary>Approved text beside its test: it proves "unchanged", not "right".</summary>
 internal static class Approved
