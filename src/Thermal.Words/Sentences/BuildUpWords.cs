@@ -36,7 +36,7 @@ public sealed record BuildUpWords(string Verdict, string HowMuch, string Where, 
 
     private static string VerdictOf(BuildUpDamp damp) => damp.Verdict switch
     {
-        DampVerdict.Dry => "dry",
+        DampVerdict.Dry => damp.Year is null ? "dry on the cold night" : "dry",
         DampVerdict.WetNightOnly => "wet on the cold night, with no months to say whether it dries",
         DampVerdict.StaysWet => "stays wet all year",
         DampVerdict.WetDries when damp.Year is { WetFromMonth: { } wet, DryInMonth: { } dry } =>
@@ -49,6 +49,8 @@ public sealed record BuildUpWords(string Verdict, string HowMuch, string Where, 
         double worstGPerM2 = WorstGPerM2(damp);
         if (worstGPerM2 <= 0)
             return damp.Year is null ? "nothing settles" : "nothing stays over the months";
+        if (damp is { Verdict: DampVerdict.Dry, Year: null })
+            return $"{figures.GramsPerArea(worstGPerM2)} settle in it, too little to matter in one night";
         if (damp.Verdict == DampVerdict.Dry)
             return $"at most {figures.GramsPerArea(worstGPerM2)} stay over the months, too little to run down";
         string worst = $"{figures.GramsPerArea(worstGPerM2)} at worst";

@@ -28,7 +28,9 @@ public static class Headlines
     private static Headline Wettest(Assessment assessment, Figures figures)
     {
         if (Verdict.Worst(assessment) is not { } worst || worst.Verdict == DampVerdict.Dry)
-            return new("Wettest build-up", "None", "no build-up holds enough water to run down", Trouble.None, "stays dry");
+            return assessment.Case.Place is null
+                ? new("Wettest build-up", "None", "no place in the file, so nothing is known of the year", Trouble.None, "dry on the cold night")
+                : new("Wettest build-up", "None", "no build-up holds enough water to run down", Trouble.None, "stays dry");
         BuildUpWords words = BuildUpWords.Of(worst, figures);
         return new("Wettest build-up", Grammar.Capital(worst.Name), $"{figures.GramsPerArea(BuildUpWords.WorstGPerM2(worst))} at worst{Span(worst, figures)}, {worst.WettestPlace}",
             worst.Verdict == DampVerdict.WetDries ? Trouble.Watch : Trouble.Bad, words.Verdict);

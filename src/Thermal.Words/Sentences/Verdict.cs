@@ -49,7 +49,9 @@ public static class Verdict
     private static string Inside(Assessment assessment, Figures figures)
     {
         if (Worst(assessment) is not { } worst || worst.Verdict == DampVerdict.Dry)
-            return "The build-ups stay dry.";
+            return assessment.Case.Place is null
+                ? "The build-ups are dry on the cold night; without a place nothing can be said of the year."
+                : "The build-ups stay dry.";
         int others = assessment.BuildUps.Count(damp => damp.Verdict != DampVerdict.Dry) - 1;
         string more = others > 0 ? $" {Grammar.Capital(Grammar.Count(others, "other build-up"))} {(others == 1 ? "gets" : "get")} wet too." : "";
         string worstG = $"{figures.GramsPerArea(BuildUpWords.WorstGPerM2(worst))} at worst";

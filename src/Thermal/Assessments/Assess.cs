@@ -28,7 +28,7 @@ public static class Assess
             MildNight = NightAnswers.Of(asked, asked.MildNight, mild),
             Heating = HeatingAnswers.Of(cases, cold, mild),
             Panels = [.. asked.Vehicle.Surfaces.Select(surface => Panel(asked, surface, cold.Usual))],
-            BuildUps = [.. DampAnswers.BuildUps(asked.Vehicle).Select(buildUp => DampAnswers.Of(buildUp.Name, buildUp.Surface, buildUp.Stack, asked, cold.Usual, months, dry, damp))],
+            BuildUps = [.. DampAnswers.BuildUps(asked.Vehicle).Select(buildUp => DampAnswers.Of(buildUp.Name, buildUp.Surface, buildUp.Stack, asked, cold, months, dry, damp))],
             Covers = CoverAnswers.Of(asked, cold.Usual),
             Mould = Months.Mould(asked, months),
             AirNeededCold = NightAnswers.AirNeeded(asked, cold.Usual),

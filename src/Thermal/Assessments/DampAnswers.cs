@@ -31,17 +31,11 @@ internal static class DampAnswers
         }
     }
 
-    internal static BuildUpDamp Of(string name, Surface surface, Stack stack, Case asked, ZoneState cold, Months? months, Months? least, Months? most)
+    internal static BuildUpDamp Of(string name, Surface surface, Stack stack, Case asked, NightRuns cold, Months? months, Months? least, Months? most)
     {
         int zone = IndexOf(asked.Vehicle, surface.Zone), reaches = stack.FaceAirReaches(surface.LiningFit);
         LayerList layers = LayerList.Of(surface, stack, asked.ColdNight.WindMPerS);
-        double sky = Shell.SkyShareRatio(surface, asked.ColdNight.WindMPerS) * asked.ColdNight.SkyBelowAirK;
-        double inside = cold.TemperaturesC[zone], outside = cold.Inputs.OutsideC - sky, vapour = cold.VapourPa(zone);
-        double hours = asked.Habits.NightH;
-        GlaserResult night = GlaserNight.Profile(layers.Fine.ResistancesM2KPerW, layers.Fine.DiffusionThicknessesM, inside, outside, vapour, cold.Inputs.OutsidePa,
-            Diffusion.PermeabilityKgPerMSPa((inside + outside) / 2, cold.Inputs.AirPressurePa));
-        double byAir = reaches == 0 ? 0 : Wetting(surface, cold, zone, layers.AtFace(night.TemperaturesAtFacesC, reaches)) * hours * 3.6e6;
-        double byDiffusion = night.SettlesKgPerM2S * hours * 3.6e6;
+        (GlaserResult night, double byDiffusion, double byAir) = Night(surface, layers, zone, reaches, asked, cold.Usual);
         (MonthlyAccountResult Account, MonthConditions[] Months)? usual = Account(surface, layers, zone, reaches, asked, months);
         MonthlyAccountResult? low = Account(surface, layers, zone, reaches, asked, least)?.Account, high = Account(surface, layers, zone, reaches, asked, most)?.Account;
         YearDamp? year = usual is { } run ? Year(layers, asked, run.Account, run.Months) : null;
@@ -52,8 +46,8 @@ internal static class DampAnswers
             Name = name,
             Panel = surface.Name,
             Verdict = VerdictOf(usual?.Account, byDiffusion + byAir),
-            LowVerdict = VerdictOf(low, byDiffusion + byAir),
-            HighVerdict = VerdictOf(high, byDiffusion + byAir),
+            LowVerdict = VerdictOf(low, NightGPerM2(low, cold.LeastDamp)),
+            HighVerdict = VerdictOf(high, NightGPerM2(high, cold.MostDamp)),
             PeakRangeGPerM2 = year is null ? null : Between.Spanning(1000 * low!.PeakKgPerM2, year.PeakGPerM2, 1000 * high!.PeakKgPerM2),
             WettestPlace = wettest is { } face ? layers.Describe(stack, face) : "",
             WettestFace = wettest is { } at ? layers.StackFaceOf(at) : -1,
@@ -64,13 +58,33 @@ internal static class DampAnswers
             SaturationAtFacesPa = layers.AtStackFaces(night.SaturationsAtFacesPa),
             VapourAtFacesPa = layers.AtStackFaces(night.VapourPressuresAtFacesPa),
             DiffusionThicknessesM = layers.BareDiffusion,
-            RoomDewPointC = DewPoint.OfPressureC(vapour),
+            RoomDewPointC = DewPoint.OfPressureC(cold.Usual.VapourPa(zone)),
             AirReachesFace = reaches,
             Year = year,
             BlockSettledGPerM2 = block.CondensedKgPerM2 * 1000,
             BlockDryableGPerM2 = (block.EvaporableKgPerM2 ?? 0) * 1000,
             TrappedLayer = Trapped(stack, surface.LiningFit),
         };
+
+        // Only a case without months is judged by its night.
+        double NightGPerM2(MonthlyAccountResult? account, ZoneState state)
+        {
+            if (account is not null) return 0;
+            (_, double diffusion, double air) = Night(surface, layers, zone, reaches, asked, state);
+            return diffusion + air;
+        }
+    }
+
+    /// <summary>The cold night in one run, and what settles by diffusion and by air, g/m².</summary>
+    private static (GlaserResult Night, double ByDiffusionGPerM2, double ByAirGPerM2) Night(Surface surface, LayerList layers, int zone, int reaches, Case asked, ZoneState state)
+    {
+        double sky = Shell.SkyShareRatio(surface, asked.ColdNight.WindMPerS) * asked.ColdNight.SkyBelowAirK, grams = asked.Habits.NightH * 3.6e6;
+        double inside = state.TemperaturesC[zone], outside = state.Inputs.OutsideC - sky, vapour = state.VapourPa(zone), pressure = state.Inputs.AirPressurePa;
+        GlaserResult night = GlaserNight.Profile(layers.Fine.ResistancesM2KPerW, layers.Fine.DiffusionThicknessesM, inside, outside, vapour, state.Inputs.OutsidePa,
+            Diffusion.PermeabilityKgPerMSPa((inside + outside) / 2, pressure));
+        double flow = state.Shell.Vehicle.Surfaces.First(one => one.Name == surface.Name).AirBehindLiningM3PerM2H.Value / 3600;
+        double byAir = reaches == 0 || flow == 0 ? 0 : AirBehindLining.WettingKgPerM2S(flow, inside, vapour, layers.AtFace(night.TemperaturesAtFacesC, reaches), pressure);
+        return (night, night.SettlesKgPerM2S * grams, byAir * grams);
     }
 
     private static DampVerdict VerdictOf(MonthlyAccountResult? account, double nightGPerM2)
@@ -79,10 +93,6 @@ internal static class DampAnswers
         if (1000 * account.GrowthKgPerM2PerYear <= DryUpToGPerM2 && 1000 * account.PeakKgPerM2 <= DryUpToGPerM2) return DampVerdict.Dry;
         return DryInMonth(account, HeldGPerM2(account)) is null ? DampVerdict.StaysWet : DampVerdict.WetDries;
     }
-
-    private static double Wetting(Surface surface, ZoneState state, int zone, double faceC) =>
-        surface.AirBehindLiningM3PerM2H.Value == 0 ? 0 : AirBehindLining.WettingKgPerM2S(surface.AirBehindLiningM3PerM2H.Value / 3600,
-            state.TemperaturesC[zone], state.VapourPa(zone), faceC, state.Inputs.AirPressurePa);
 
     private static (MonthlyAccountResult Account, MonthConditions[] Months)? Account(Surface surface, LayerList layers, int zone, int reaches, Case asked, Months? months)
     {

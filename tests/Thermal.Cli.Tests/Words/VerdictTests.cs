@@ -55,6 +55,15 @@ public sealed class VerdictTests
     }
 
     [Fact]
+    public void Dry_without_a_place_speaks_of_the_night_alone()
+    {
+        Assessment found = With(Damp with { Verdict = DampVerdict.Dry, Year = null });
+        found = found with { Case = found.Case with { Place = null } };
+        Assert.Equal("Warm enough. The build-ups are dry on the cold night; without a place nothing can be said of the year.", Verdict.Of(found, Figures.Metric));
+        Assert.Equal("dry on the cold night", BuildUpWords.Of(found.BuildUps[0], Figures.Metric).Verdict);
+    }
+
+    [Fact]
     public void Dry_is_said_in_five_words() => Assert.Equal(
         "Warm enough. The build-ups stay dry.", Verdict.Of(With(Damp with { Verdict = DampVerdict.Dry }), Figures.Metric));
 

@@ -22,6 +22,17 @@ public class BuiltInVehicleTests
             + found.Panels.Where(panel => panel.Surface.Outside != OuterSide.OtherZone).Sum(panel => panel.LossW), 1e-6);
     }
 
+    /// <summary>More vapour and more air behind linings never make a build-up drier, and without months the runs judge by their own nights.</summary>
+    [Fact]
+    public void Without_months_the_damper_run_is_judged_by_its_own_night()
+    {
+        Assessment found = Assess.Of(VehicleLibrary.Find("library-van")! with { Place = null });
+        Assert.All(found.BuildUps, damp => Assert.True(IsWet(damp.HighVerdict) || !IsWet(damp.LowVerdict), damp.Name));
+        Assert.Contains(found.BuildUps, damp => IsWet(damp.HighVerdict) != IsWet(damp.LowVerdict));
+
+        static bool IsWet(DampVerdict verdict) => verdict != DampVerdict.Dry;
+    }
+
     /// <summary>What people give off leaves with the air or settles: in all zones together, outside air in and out by mass.</summary>
     [Theory, MemberData(nameof(Names))]
     public void Vapour_leaves_with_the_air_or_settles(string name)
