@@ -15,12 +15,18 @@ public static class Assess
     /// Steady nights; operative temperature with lumped films; latent heat, sun and stored moisture left out.
     /// Ranges are runs with all uncertain figures at one end (<see cref="Extremes"/>). Source: ISO-6946, ISO-13788, EN-673 and OURS where a default says so.
     /// </remarks>
-    public static Assessment Of(Case asked)
+    public static Assessment Of(Case asked) => Run(CaseRuns.Of(asked));
+
+    /// <summary>The usual run alone, for trials that compare usual figures: ranges hold its values only, and covers are not tried.</summary>
+    internal static Assessment UsualOf(Case asked) => Run(CaseRuns.Alone(asked));
+
+    private static Assessment Run(CaseRuns cases)
     {
-        CaseRuns cases = CaseRuns.Of(asked);
+        Case asked = cases.Usual;
         NightRuns cold = NightRuns.Of(cases, one => one.ColdNight), mild = NightRuns.Of(cases, one => one.MildNight, cold);
         Months? months = Months.Of(asked, Extreme.Usual, mild.Usual.Shell);
-        Months? dry = Months.Of(cases.LeastDamp, Extreme.Low, mild.LeastDamp.Shell), damp = Months.Of(cases.MostDamp, Extreme.High, mild.MostDamp.Shell);
+        Months? dry = cases.IsAlone ? months : Months.Of(cases.LeastDamp, Extreme.Low, mild.LeastDamp.Shell);
+        Months? damp = cases.IsAlone ? months : Months.Of(cases.MostDamp, Extreme.High, mild.MostDamp.Shell);
         Assessment found = new()
         {
             Case = asked,
@@ -29,7 +35,7 @@ public static class Assess
             Heating = HeatingAnswers.Of(cases, cold, mild),
             Panels = [.. asked.Vehicle.Surfaces.Select(surface => Panel(asked, surface, cold.Usual))],
             BuildUps = [.. DampAnswers.BuildUps(asked.Vehicle).Select(buildUp => DampAnswers.Of(buildUp.Name, buildUp.Surface, buildUp.Stack, asked, cold, months, dry, damp))],
-            Covers = CoverAnswers.Of(asked, cold.Usual),
+            Covers = cases.IsAlone ? [] : CoverAnswers.Of(asked, cold.Usual),
             Mould = Months.Mould(asked, months),
             AirNeededCold = NightAnswers.AirNeeded(asked, cold.Usual),
             AirNeededMild = NightAnswers.AirNeeded(asked, mild.Usual),

@@ -37,7 +37,7 @@ internal static class DampAnswers
         LayerList layers = LayerList.Of(surface, stack, asked.ColdNight.WindMPerS);
         (GlaserResult night, double byDiffusion, double byAir) = Night(surface, layers, zone, reaches, asked, cold.Usual);
         (MonthlyAccountResult Account, MonthConditions[] Months)? usual = Account(surface, layers, zone, reaches, asked, months);
-        MonthlyAccountResult? low = Account(surface, layers, zone, reaches, asked, least)?.Account, high = Account(surface, layers, zone, reaches, asked, most)?.Account;
+        MonthlyAccountResult? low = AccountOf(least), high = AccountOf(most);
         YearDamp? year = usual is { } run ? Year(layers, asked, run.Account, run.Months) : null;
         int? wettest = year is { PeakGPerM2: > DryUpToGPerM2 } ? usual!.Value.Account.PeakFace : byAir > 0 && byAir >= byDiffusion ? layers.FineOf(reaches) : night.WettestFace;
         BlockClimateResult block = BlockClimate.Of(layers.BareResistances, layers.BareDiffusion, surface.Place == SurfacePlace.Roof);
@@ -65,6 +65,9 @@ internal static class DampAnswers
             BlockDryableGPerM2 = (block.EvaporableKgPerM2 ?? 0) * 1000,
             TrappedLayer = Trapped(stack, surface.LiningFit),
         };
+
+        MonthlyAccountResult? AccountOf(Months? run) =>
+            ReferenceEquals(run, months) ? usual?.Account : Account(surface, layers, zone, reaches, asked, run)?.Account;
 
         // Only a case without months is judged by its night.
         double NightGPerM2(MonthlyAccountResult? account, ZoneState state)

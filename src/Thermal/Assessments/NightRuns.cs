@@ -13,7 +13,8 @@ internal sealed record NightRuns(ZoneState Usual, ZoneState LeastHeat, ZoneState
     /// <param name="other">Another night of the same cases: its shells are used again where wind and air agree.</param>
     internal static NightRuns Of(CaseRuns cases, Func<Case, NightConditions> night, NightRuns? other = null)
     {
-        return new(Run(cases.Usual, other?.Usual), Run(cases.LeastHeat, other?.LeastHeat), Run(cases.MostHeat, other?.MostHeat),
+        ZoneState usual = Run(cases.Usual, other?.Usual);
+        return cases.IsAlone ? new(usual, usual, usual, usual, usual) : new(usual, Run(cases.LeastHeat, other?.LeastHeat), Run(cases.MostHeat, other?.MostHeat),
             Run(cases.LeastDamp, other?.LeastDamp, Extreme.Low), Run(cases.MostDamp, other?.MostDamp, Extreme.High));
 
         ZoneState Run(Case asked, ZoneState? known, Extreme vapour = Extreme.Usual) => Balances.Night(asked, night(asked), vapour, known?.Shell);

@@ -48,7 +48,7 @@ public static class Advice
 
         void Try(Change change, string where, Case tried)
         {
-            Assessment found = Assess.Of(tried);
+            Assessment found = Assess.UsualOf(tried);
             AdviceItem item = new(change, where, Water(kept) - Water(found), kept.ColdNight.LossW - found.ColdNight.LossW,
                 Held(kept) - Held(found), StillWet(kept) - StillWet(found),
                 Living(kept) - Living(found), (kept.Space.HeadroomM - found.Space.HeadroomM) ?? 0);

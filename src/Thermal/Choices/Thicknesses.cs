@@ -59,7 +59,7 @@ public static class Thicknesses
 
     private static ThicknessRow Row(Case asked, Surface surface, int layer, double thicknessM, bool isKept)
     {
-        Assessment found = Assess.Of(isKept ? asked : With(asked, surface.Name, layer, thicknessM));
+        Assessment found = Assess.UsualOf(isKept ? asked : With(asked, surface.Name, layer, thicknessM));
         PanelAnswer panel = found.Panels.First(answer => answer.Surface.Name == surface.Name);
         BuildUpDamp? damp = found.BuildUps.FirstOrDefault(buildUp => buildUp.Name == surface.Name);
         return new()

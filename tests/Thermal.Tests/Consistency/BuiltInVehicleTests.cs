@@ -22,6 +22,19 @@ public class BuiltInVehicleTests
             + found.Panels.Where(panel => panel.Surface.Outside != OuterSide.OtherZone).Sum(panel => panel.LossW), 1e-6);
     }
 
+    [Theory, MemberData(nameof(Names))]
+    public void A_trial_run_gives_the_usual_figures_of_the_whole_one_to_the_bit(string name)
+    {
+        Assessment whole = Of(name), trial = Assess.UsualOf(VehicleLibrary.Find(name)!);
+        Assert.Equal(whole.ColdNight.LossW, trial.ColdNight.LossW);
+        Assert.Equal(whole.Heating.Cold.FuelAmount.Value, trial.Heating.Cold.FuelAmount.Value);
+        Assert.Equal(whole.Heating.NeedW.Value, trial.Heating.NeedW.Value);
+        Assert.Equal(whole.ColdNight.Zones, trial.ColdNight.Zones);
+        Assert.Equal(whole.BuildUps.Select(damp => (damp.Verdict, damp.Year!.PeakGPerM2)), trial.BuildUps.Select(damp => (damp.Verdict, damp.Year!.PeakGPerM2)));
+        Assert.Equal(whole.Findings, trial.Findings);
+        Assert.Equal(trial.ColdNight.LossRangeW, new(trial.ColdNight.LossW, trial.ColdNight.LossW, trial.ColdNight.LossW));
+    }
+
     /// <summary>More vapour and more air behind linings never make a build-up drier, and without months the runs judge by their own nights.</summary>
     [Fact]
     public void Without_months_the_damper_run_is_judged_by_its_own_night()
