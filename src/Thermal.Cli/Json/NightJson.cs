@@ -1,5 +1,6 @@
 using Thermal.Assessments;
 using Thermal.Climates;
+using Thermal.Zones;
 
 namespace Thermal.Cli.Json;
 

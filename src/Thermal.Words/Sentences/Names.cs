@@ -2,6 +2,7 @@ using Thermal.Assessments;
 using Thermal.Climates;
 using Thermal.Envelope;
 using Thermal.Materials;
+using Thermal.Zones;
 
 namespace Thermal.Words.Sentences;
 
@@ -27,6 +28,7 @@ public static class Names
         SurfaceKind.Leaf => "door leaf",
         SurfaceKind.Frame => "frame",
         SurfaceKind.Bridge => "rib or bolt",
+        SurfaceKind.BehindLining => "behind the lining",
         _ => throw Unknown(kind),
     };
 

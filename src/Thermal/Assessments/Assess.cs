@@ -55,7 +55,7 @@ public static class Assess
         foreach (HeatPath path in cold.Shell.PathSpan)
             if (path.Panel == surface.Name) loss += path.CoefficientWPerK * (cold.TemperaturesC[path.Zone] - Outer(path.OtherZone, path.SkyShareRatio));
         foreach (ColdPlace place in cold.Shell.PlaceSpan)
-            if (place.Panel == surface.Name && place.InUse && place.Kind != ColdKind.BehindLining) coldest = Math.Min(coldest, cold.PlaceC(place));
+            if (place.Panel == surface.Name && place.InUse && place.Kind != SurfaceKind.BehindLining) coldest = Math.Min(coldest, cold.PlaceC(place));
         int zone = DampAnswers.IndexOf(asked.Vehicle, surface.Zone), other = surface.Outside == OuterSide.OtherZone ? DampAnswers.IndexOf(asked.Vehicle, surface.OtherZone!) : -1;
         return new()
         {

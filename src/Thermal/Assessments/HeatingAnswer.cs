@@ -48,7 +48,7 @@ public sealed record NightHeating
     public required double StartsCount { get; init; }
     /// <summary>Temperature the living space reaches at lowest output without cycling, °C.</summary>
     public required double AtLowestOutputC { get; init; }
-    /// <summary>Fuel a night: litres of liquid fuel, kg of gas, kWh of electricity.</summary>
+    /// <summary>Fuel a night: litres of liquid fuel, kg of gas, kWh of electricity; no more than the heater burns at its highest output (<see cref="OutputFraction"/> says when that falls short).</summary>
     public required Between FuelAmount { get; init; }
     /// <summary>Charge a night at 12.8 V for heater and fan, Ah.</summary>
     public required Between ChargeAh { get; init; }

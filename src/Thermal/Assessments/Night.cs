@@ -1,4 +1,5 @@
 using Thermal.Climates;
+using Thermal.Zones;
 
 namespace Thermal.Assessments;
 
@@ -113,21 +114,4 @@ public sealed record SurfaceNight
     public required bool IsFrost { get; init; }
     /// <summary>Water settled in the night, g.</summary>
     public required double SettledG { get; init; }
-}
-
-/// <summary>Kinds of inner surface.</summary>
-public enum SurfaceKind
-{
-    /// <summary>Bare lining.</summary>
-    Bare,
-    /// <summary>Behind or under something.</summary>
-    Behind,
-    /// <summary>Glass.</summary>
-    Glass,
-    /// <summary>Door leaf.</summary>
-    Leaf,
-    /// <summary>Frame of an opening.</summary>
-    Frame,
-    /// <summary>Rib or bolt.</summary>
-    Bridge,
 }

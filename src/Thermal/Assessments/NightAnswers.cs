@@ -34,7 +34,7 @@ internal static class NightAnswers
     {
         double coldest = double.MaxValue;
         foreach (ColdPlace place in state.Shell.Places)
-            if (place.Zone == zone && place.InUse && place.Kind != ColdKind.BehindLining) coldest = Math.Min(coldest, state.PlaceC(place));
+            if (place.Zone == zone && place.InUse && place.Kind != SurfaceKind.BehindLining) coldest = Math.Min(coldest, state.PlaceC(place));
         return coldest;
     }
 
@@ -94,22 +94,14 @@ internal static class NightAnswers
         List<SurfaceNight> surfaces = [];
         foreach (ColdPlace place in state.Shell.Places)
         {
-            if (place.Kind == ColdKind.BehindLining) continue;
+            if (place.Kind == SurfaceKind.BehindLining) continue;
             double temperature = state.PlaceC(place), vapour = state.VapourPa(place.Zone), settling = state.SettlingKgPerS(place) * 3.6e6;
             surfaces.Add(new()
             {
                 Name = place.Name,
                 Panel = place.Panel,
                 Opening = place.Opening,
-                Kind = place.Kind switch
-                {
-                    ColdKind.Behind => SurfaceKind.Behind,
-                    ColdKind.Glass => SurfaceKind.Glass,
-                    ColdKind.Leaf => SurfaceKind.Leaf,
-                    ColdKind.Frame => SurfaceKind.Frame,
-                    ColdKind.Bridge => SurfaceKind.Bridge,
-                    _ => SurfaceKind.Bare,
-                },
+                Kind = place.Kind,
                 Cover = place.Cover,
                 InUse = place.InUse,
                 Zone = state.Shell.Vehicle.Zones[place.Zone].Name,

@@ -14,24 +14,5 @@ namespace Thermal.Zones;
 /// <param name="MouldShareFraction">The same with the films for mould, fraction.</param>
 /// <param name="SkyShareRatio">How much colder than the air the outside acts, per kelvin that the sky is below the air.</param>
 /// <param name="TransferKgPerS">Water carried there per unit of humidity ratio above saturation, kg/s.</param>
-public sealed record ColdPlace(string Name, string Panel, string? Opening, string? Cover, ColdKind Kind, bool InUse, int Zone, int OtherZone,
+public sealed record ColdPlace(string Name, string Panel, string? Opening, string? Cover, SurfaceKind Kind, bool InUse, int Zone, int OtherZone,
     double AreaM2, double InsideShareFraction, double MouldShareFraction, double SkyShareRatio, double TransferKgPerS);
-
-/// <summary>Kinds of cold place.</summary>
-public enum ColdKind
-{
-    /// <summary>Bare lining.</summary>
-    Bare,
-    /// <summary>Behind or under something.</summary>
-    Behind,
-    /// <summary>Glass.</summary>
-    Glass,
-    /// <summary>Door leaf.</summary>
-    Leaf,
-    /// <summary>Frame.</summary>
-    Frame,
-    /// <summary>Rib or bolt.</summary>
-    Bridge,
-    /// <summary>Cold side behind a lining, reached by air through gaps.</summary>
-    BehindLining,
-}

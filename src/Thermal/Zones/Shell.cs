@@ -112,15 +112,15 @@ public sealed class Shell
         foreach (Against thing in surface.Against)
         {
             covered += thing.AreaFraction;
-            Part($"{surface.Name}, behind {thing.Name}", ColdKind.Behind, thing.AreaFraction * opaque, thing.AddedResistanceM2KPerW, 1 / (1 / still + 1 / bare));
+            Part($"{surface.Name}, behind {thing.Name}", SurfaceKind.Behind, thing.AreaFraction * opaque, thing.AddedResistanceM2KPerW, 1 / (1 / still + 1 / bare));
         }
-        if (covered < 1) Part(surface.Name, ColdKind.Bare, (1 - covered) * opaque, 0, bare);
+        if (covered < 1) Part(surface.Name, SurfaceKind.Bare, (1 - covered) * opaque, 0, bare);
         AddLining(surface, zone, other, inside, outside, sky);
         foreach (LinearBridge rib in surface.Ribs) Bridge(rib.Name, rib.PsiWPerMK.Value * rib.LengthM, rib.ColdestFactor);
         foreach (PointBridge bolt in surface.Bolts) Bridge(bolt.Name, bolt.ChiWPerK.Value * bolt.Count, bolt.ColdestFactor);
         foreach (Opening opening in surface.Openings) AddOpening(surface, opening, zone, other, inside, outside, sky, bare);
 
-        void Part(string name, ColdKind kind, double area, double added, double transferKgPerM2S)
+        void Part(string name, SurfaceKind kind, double area, double added, double transferKgPerM2S)
         {
             if (area <= 0) return;
             double u = Transmittance.Of(surface.Stack, surface.Direction, inside + added, outside).UWPerM2K;
@@ -134,7 +134,7 @@ public sealed class Shell
         {
             paths.Add(new($"{surface.Name}, {name}", surface.Name, PathKind.Bridge, zone, other, 0, coefficient, sky));
             if (factor is { } share)
-                places.Add(new($"{surface.Name}, {name}", surface.Name, null, null, ColdKind.Bridge, true, zone, other, 0, share, share, sky, 0));
+                places.Add(new($"{surface.Name}, {name}", surface.Name, null, null, SurfaceKind.Bridge, true, zone, other, 0, share, share, sky, 0));
         }
     }
 
@@ -144,7 +144,7 @@ public sealed class Shell
         if (face == 0 || surface.AirBehindLiningM3PerM2H.Value == 0 || surface.OpaqueAreaM2 <= 0) return;
         StackTransmittance found = Transmittance.Of(surface.Stack, surface.Direction, inside, outside);
         double share = FaceTemperatures.AtFacesC(found, 1, 0)[face];
-        places.Add(new($"{surface.Name}, behind the lining", surface.Name, null, null, ColdKind.BehindLining, true, zone, other,
+        places.Add(new($"{surface.Name}, behind the lining", surface.Name, null, null, SurfaceKind.BehindLining, true, zone, other,
             surface.OpaqueAreaM2, share, share, sky, surface.AirBehindLiningM3PerM2H.Value / 3600 * roomDensityKgPerM3 * surface.OpaqueAreaM2));
     }
 
@@ -166,10 +166,10 @@ public sealed class Shell
             double transfer = covering is { Side: CoveringSide.Inside }
                 ? 1 / (1 / bare + 1 / Math.Max(covering.EdgeLeakM3PerM2H / 3600 * roomDensityKgPerM3, 1e-12)) : bare;
             double body = opening.AreaM2 * (1 - opening.FrameFraction), frame = opening.AreaM2 * opening.FrameFraction;
-            places.Add(new(opening.Name, surface.Name, opening.Name, covering?.Name, opening.Glazing is null ? ColdKind.Leaf : ColdKind.Glass, inUse,
+            places.Add(new(opening.Name, surface.Name, opening.Name, covering?.Name, opening.Glazing is null ? SurfaceKind.Leaf : SurfaceKind.Glass, inUse,
                 zone, other, body, found.BodyInsideShareFraction, mould.BodyInsideShareFraction, sky, transfer * body));
             if (frame > 0)
-                places.Add(new($"{opening.Name}, frame", surface.Name, opening.Name, covering?.Name, ColdKind.Frame, inUse,
+                places.Add(new($"{opening.Name}, frame", surface.Name, opening.Name, covering?.Name, SurfaceKind.Frame, inUse,
                     zone, other, frame, found.FrameInsideShareFraction, mould.FrameInsideShareFraction, sky, transfer * frame));
         }
     }

@@ -4,6 +4,7 @@ using Thermal.Choices;
 using Thermal.Files;
 using Thermal.Words;
 using Thermal.Words.Sentences;
+using Thermal.Zones;
 
 namespace Thermal.Cli.Tests.Words;
 

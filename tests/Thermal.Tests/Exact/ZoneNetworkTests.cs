@@ -89,7 +89,7 @@ public class ZoneNetworkTests
         Surface wall = Panel("wall", 12, "living", new([Resisting(0.8)])) with { Against = [new() { Name = "locker", AddedResistanceM2KPerW = locker, AreaFraction = 0.25 }] };
         ZoneState state = ZoneBalance.Solve(Shell.Of(Body([Room("living", ZoneKind.Living, 10, 0)], [wall]), 0, 1.2), Still(-10, OutsidePa));
         double total = 0.13 + 0.8 + StillFilm, behindC = -10 + 30 * (1 - (0.13 + locker) / (total + locker));
-        ColdPlace behind = Assert.Single(state.Shell.Places, place => place.Kind == ColdKind.Behind);
+        ColdPlace behind = Assert.Single(state.Shell.Places, place => place.Kind == SurfaceKind.Behind);
         Assert.Equal(behindC, state.PlaceC(behind), 1e-10);
         Assert.Equal(-10 + 30 * (1 - (0.25 + locker) / (total - 0.13 + 0.25 + locker)), state.PlaceC(behind, forMould: true), 1e-10);
         Assert.Equal(30 * (9 / total + 3 / (total + locker)), state.HeaterW, 2e-5); // but for a millilitre of air an hour

@@ -133,8 +133,8 @@ public class ZoneLaws
     public void What_stands_against_a_surface_never_warms_it() => Gen.Select(AnyBody, AnyNight).Sample((vehicle, night) =>
     {
         ZoneState state = vehicle.StateIn(night);
-        foreach (ColdPlace behind in state.Shell.Places.Where(place => place.Kind == ColdKind.Behind && state.TemperaturesC[place.Zone] >= night.OutsideC))
-            Assert.True(state.PlaceC(behind) <= state.PlaceC(state.Shell.Places.First(place => place.Panel == behind.Panel && place.Kind == ColdKind.Bare)));
+        foreach (ColdPlace behind in state.Shell.Places.Where(place => place.Kind == SurfaceKind.Behind && state.TemperaturesC[place.Zone] >= night.OutsideC))
+            Assert.True(state.PlaceC(behind) <= state.PlaceC(state.Shell.Places.First(place => place.Panel == behind.Panel && place.Kind == SurfaceKind.Bare)));
     });
 
     public static TheoryData<string> Uncertain => ["conductivity", "rib", "bolt", "leak", "passage air", "passage resistance", "cover", "wind pressure"];
