@@ -19,6 +19,8 @@ public static class Sources
         new("EN-721", "EN 721, leisure accommodation vehicles: safety ventilation (quoted from an inspection leaflet)"),
         new("FAO-56", "FAO irrigation and drainage paper 56 (1998): estimates of missing weather data (from memory)"),
         new("HV-1999", "Hukka and Viitanen, Wood Science and Technology 33 (1999) 475: mould growth on wood"),
+        new("ISO-10077-2", "ISO 10077-2, thermal performance of windows, doors and shutters: numerical method for frames (from memory)"),
+        new("ISO-10211", "ISO 10211, thermal bridges in building construction: heat flows and surface temperatures, detailed calculations"),
         new("ISO-10456", "ISO 10456:2007, tabulated design values of building materials"),
         new("ISO-12241", "ISO 12241, thermal insulation for equipment and pipes: calculation rules"),
         new("ISO-13788", "ISO 13788:2012, surface humidity and interstitial condensation: calculation methods"),

@@ -1,3 +1,4 @@
+using Thermal.Bridges;
 using Thermal.Envelope;
 using Thermal.Materials;
 using Thermal.Zones;
@@ -9,13 +10,14 @@ public static class Assess
 {
     /// <summary>Assesses a case: cold and mild night, heater, damp on surfaces and inside build-ups, months, space.</summary>
     /// <param name="asked">The case.</param>
+    /// <param name="cache">Sections of details solved before; null starts an empty one.</param>
     /// <returns>The assessment; equal input gives equal bits.</returns>
     /// <exception cref="NotConvergedException">Air flows between zones did not settle.</exception>
     /// <remarks>
     /// Steady nights; operative temperature with lumped films; latent heat, sun and stored moisture left out.
     /// Ranges are runs with all uncertain figures at one end (<see cref="Extremes"/>). Source: ISO-6946, ISO-13788, EN-673 and OURS where a default says so.
     /// </remarks>
-    public static Assessment Of(Case asked) => Run(CaseRuns.Of(asked));
+    public static Assessment Of(Case asked, BridgeCache? cache = null) => Run(CaseRuns.Of(asked));
 
     /// <summary>The usual run alone, for trials that compare usual figures: ranges hold its values only, and covers are not tried.</summary>
     internal static Assessment UsualOf(Case asked) => Run(CaseRuns.Alone(asked));
@@ -42,6 +44,7 @@ public static class Assess
             Space = SpaceAnswers.Space(asked.Vehicle),
             MeanK = SpaceAnswers.MeanK(asked.Vehicle, cold.Usual.Shell),
             Tanks = HeatingAnswers.Tanks(asked, cold.Usual),
+            Bridges = [],
             Findings = [],
         };
         return found with { Findings = FindingList.Of(found) };
@@ -51,7 +54,7 @@ public static class Assess
     {
         double wind = asked.ColdNight.WindMPerS;
         StackTransmittance found = Transmittance.Of(surface.Stack, surface.Direction, SurfaceResistance.InsideM2KPerW(surface.Direction), Shell.OutsideFilmM2KPerW(surface, wind));
-        double bridges = surface.Ribs.Sum(rib => rib.PsiWPerMK.Value * rib.LengthM) + surface.Bolts.Sum(bolt => bolt.ChiWPerK.Value * bolt.Count), loss = 0, coldest = double.MaxValue;
+        double bridges = surface.Ribs.Sum(rib => rib.LossWPerK) + surface.Bolts.Sum(bolt => bolt.LossWPerK), loss = 0, coldest = double.MaxValue;
         foreach (HeatPath path in cold.Shell.PathSpan)
             if (path.Panel == surface.Name) loss += path.CoefficientWPerK * (cold.TemperaturesC[path.Zone] - Outer(path.OtherZone, path.SkyShareRatio));
         foreach (ColdPlace place in cold.Shell.PlaceSpan)

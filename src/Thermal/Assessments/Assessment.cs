@@ -13,6 +13,8 @@ public sealed record Assessment
     public required HeatingAnswer Heating { get; init; }
     /// <summary>Panels: U-values and build-ups, in the order of the vehicle.</summary>
     public required IReadOnlyList<PanelAnswer> Panels { get; init; }
+    /// <summary>Ribs, edges and bolts, largest loss first.</summary>
+    public required IReadOnlyList<BridgeAnswer> Bridges { get; init; }
     /// <summary>Damp inside the build-ups, one for each panel that faces the outside and each door leaf.</summary>
     public required IReadOnlyList<BuildUpDamp> BuildUps { get; init; }
     /// <summary>Every cover of every opening on the cold night, the whole balance repeated for each.</summary>

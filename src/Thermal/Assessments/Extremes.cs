@@ -56,8 +56,8 @@ public static class Extremes
     private static Surface OfHeat(Surface surface, Extreme extreme) => surface with
     {
         Stack = surface.Stack.WithConductivity(extreme),
-        Ribs = [.. surface.Ribs.Select(rib => rib with { PsiWPerMK = rib.PsiWPerMK.MovedTo(extreme) })],
-        Bolts = [.. surface.Bolts.Select(bolt => bolt with { ChiWPerK = bolt.ChiWPerK.MovedTo(extreme) })],
+        Ribs = [.. surface.Ribs.Select(rib => rib with { PsiWPerMK = rib.PsiWPerMK?.MovedTo(extreme) })],
+        Bolts = [.. surface.Bolts.Select(bolt => bolt with { ChiWPerK = bolt.ChiWPerK?.MovedTo(extreme) })],
         Openings = [.. surface.Openings.Select(opening => opening with
         {
             Leaf = opening.Leaf?.WithConductivity(extreme),

@@ -116,8 +116,8 @@ public sealed class Shell
         }
         if (covered < 1) Part(surface.Name, SurfaceKind.Bare, (1 - covered) * opaque, 0, bare);
         AddLining(surface, zone, other, inside, outside, sky);
-        foreach (LinearBridge rib in surface.Ribs) Bridge(rib.Name, rib.PsiWPerMK.Value * rib.LengthM, rib.ColdestFactor);
-        foreach (PointBridge bolt in surface.Bolts) Bridge(bolt.Name, bolt.ChiWPerK.Value * bolt.Count, bolt.ColdestFactor);
+        foreach (LinearBridge rib in surface.Ribs) Bridge(rib.Name, rib.LossWPerK, rib.ColdestFactor);
+        foreach (PointBridge bolt in surface.Bolts) Bridge(bolt.Name, bolt.LossWPerK, bolt.ColdestFactor);
         foreach (Opening opening in surface.Openings) AddOpening(surface, opening, zone, other, inside, outside, sky, bare);
 
         void Part(string name, SurfaceKind kind, double area, double added, double transferKgPerM2S)

@@ -80,7 +80,7 @@ public sealed partial class NameTests
         select $"{path}: {string.Join(", ", types)}");
 
     /// <summary>Files that hold a small family of types under the family's name.</summary>
-    private static readonly string[] Families = ["Bridges"];
+    private static readonly string[] Families = [];
 
     [GeneratedRegex(@"^(?:public|internal) (?:static |sealed |abstract |readonly |partial )*(?:class|record struct|record|struct|enum|interface) (\w+)", RegexOptions.Multiline)]
     private static partial Regex TypeLine();

@@ -154,7 +154,7 @@ public class ZoneLaws
             Surfaces = [.. PlausibleVan.Vehicle.Surfaces.Select(surface => surface with
             {
                 Stack = new([.. surface.Stack.Layers.Cast<SolidLayer>().Select(layer => layer with { Material = layer.Material with { ConductivityWPerMK = at("conductivity", layer.Material.ConductivityWPerMK) } })]),
-                Ribs = [.. surface.Ribs.Select(rib => rib with { PsiWPerMK = at("rib", rib.PsiWPerMK) })],
+                Ribs = [.. surface.Ribs.Select(rib => rib with { PsiWPerMK = at("rib", rib.PsiWPerMK!) })],
                 Bolts = [new() { Name = "bolt", ChiWPerK = at("bolt", Sketches.Exactly(0.01)), Count = 5 }],
                 Openings = [.. surface.Openings.Select(opening => opening with
                 {
