@@ -6,6 +6,6 @@ namespace Thermal.Bridges;
 /// <param name="ConductivityWPerMK">Thermal conductivity λ, W/(m·K), 0.001 to 500.</param>
 public sealed record Piece(string Name, Box Where, double ConductivityWPerMK)
 {
-    /// <summary>True where it is set into the pieces named before it and takes their place; a piece that overlaps without this is refused.</summary>
+    /// <summary>True where it is set into the pieces named before it and takes their place; it may stand out of them. A piece that overlaps without this is refused.</summary>
     public bool IsInset { get; init; }
 }

@@ -13,7 +13,7 @@ namespace Thermal.Bridges;
 /// <param name="Boundaries">Air around them; at least two environments unless only temperatures of one matter.</param>
 public sealed record Section(string Name, SectionShape Shape, IReadOnlyList<Piece> Pieces, IReadOnlyList<Boundary> Boundaries)
 {
-    /// <summary>Everything wrong with it; empty where it can be solved.</summary>
+    /// <summary>Everything wrong with it; empty where it can be solved. A <see cref="SectionFault.TemperatureJump"/> alone does not refuse it.</summary>
     public IReadOnlyList<SectionProblem> Problems => SectionCheck.Of(this);
 }
 

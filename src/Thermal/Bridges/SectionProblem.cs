@@ -12,15 +12,15 @@ public enum SectionFault
 {
     /// <summary>No pieces, or more than can be solved.</summary>
     NoPieces,
-    /// <summary>A piece has no thickness, a negative one, or one that is not a number.</summary>
+    /// <summary>A piece or a boundary has no thickness, a negative one, one that is not a number, or an end beyond all reason.</summary>
     NoThickness,
     /// <summary>A conductivity outside 0.001 to 500 W/(m·K).</summary>
     ConductivityOutOfRange,
-    /// <summary>Conductivities further apart than a million to one.</summary>
+    /// <summary>Conductivities further apart than a hundred thousand to one.</summary>
     ConductivityRatio,
-    /// <summary>Two pieces claim the same place and the later one is not inset.</summary>
+    /// <summary>Two pieces claim the same place and the later one is not inset; or boundaries of two environments or two films claim the same face.</summary>
     Overlap,
-    /// <summary>An inset piece lies wholly or partly where there is nothing to be set into.</summary>
+    /// <summary>An inset piece lies where there is nothing to be set into; one that only stands out is fine.</summary>
     InsetOutside,
     /// <summary>A face inside the limits borders on neither a piece nor an environment.</summary>
     Leak,
@@ -32,6 +32,6 @@ public enum SectionFault
     Afloat,
     /// <summary>A round section reaches below radius 0.</summary>
     NegativeRadius,
-    /// <summary>Two environments with R_s 0 meet at one edge: the flow between them has no finite value.</summary>
+    /// <summary>Two environments with R_s 0 meet at one edge: the flow between them has no finite value. Told, but solved for temperatures; it never counts as converged.</summary>
     TemperatureJump,
 }
