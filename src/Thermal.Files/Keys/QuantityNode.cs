@@ -31,6 +31,14 @@ internal sealed class QuantityNode(Dimension dimension, string unit, double lowe
             spot.Problem(wrong);
             return false;
         }
+        return IsInside(spot, text, value);
+    }
+
+    /// <summary>True where a value read elsewhere lies in the range too; else a problem was added.</summary>
+    internal bool IsInside(Spot spot, double value) => IsInside(spot, spot.Node is WrittenScalar written ? written.Text.Trim() : TextOf(value), value);
+
+    private bool IsInside(Spot spot, string text, double value)
+    {
         if (IsIn(value))
             return true;
         spot.Problem($"{text} {Outside(text, value)}");

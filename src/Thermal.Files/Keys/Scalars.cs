@@ -59,6 +59,28 @@ internal sealed class WholeNode(int fewest, int most) : Node<int>
     internal override JsonObject Schema() => new() { ["type"] = "integer", ["minimum"] = fewest, ["maximum"] = most };
 }
 
+/// <summary>True or false.</summary>
+internal sealed class FlagNode : Node<bool>
+{
+    private static readonly string[] Words = ["true", "false"];
+
+    internal override bool TryRead(Spot spot, out bool value)
+    {
+        value = false;
+        if (spot.Text("true or false") is not { } text)
+            return false;
+        bool isKnown = Array.IndexOf(Words, text) >= 0;
+        value = text == Words[0];
+        if (!isKnown)
+            spot.Problem($"\"{(text.Length <= 40 ? text : text[..40] + "…")}\" is not known here; write true or false");
+        return isKnown;
+    }
+
+    internal override YamlNode Write(bool value) => new YamlScalarNode(value ? Words[0] : Words[1]);
+
+    internal override JsonObject Schema() => new() { ["type"] = "boolean" };
+}
+
 /// <summary>One of a few words.</summary>
 /// <typeparam name="T">What they mean.</typeparam>
 /// <param name="words">The words.</param>

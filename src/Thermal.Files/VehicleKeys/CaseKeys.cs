@@ -41,6 +41,7 @@ internal static class CaseKeys
         foreach (Zone zone in values.Of(Zones)!.Where(zone => values.Of(Surfaces)!.All(surface => surface.Zone != zone.Name && surface.OtherZone != zone.Name)))
             values.Problem(Zones, $"no panel belongs to the zone {zone.Name}; add its panels or remove the zone");
         values.Spot.Scope.CheckReferences();
+        DetailCheck.Corners(values.SpotOf(Surfaces), values.Of(Surfaces)!);
         return values.Spot.Scope.ProblemCount > 0 || WithVolume(values) is not { } zones ? null : new Case
         {
             Vehicle = VehicleOf(values, zones),

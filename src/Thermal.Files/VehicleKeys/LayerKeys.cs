@@ -39,7 +39,7 @@ internal static class LayerKeys
         Material material = values.Of(BattenMaterial);
         if (material.IsMetal)
         {
-            values.Problem(BattenMaterial, $"{material.Name} bridges the insulation, which the layer method of ISO 6946 excludes; describe it under ribs with its psi");
+            values.Problem(BattenMaterial, $"{material.Name} bridges the insulation, which the layer method of ISO 6946 excludes; describe it under ribs with its shape");
             return null;
         }
         bool hasShare = values.Has(BattenShare), hasSizes = values.Has(BattenWidth) && values.Has(BattenSpacing);

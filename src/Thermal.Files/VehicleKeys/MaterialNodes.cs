@@ -58,7 +58,7 @@ internal sealed class MaterialKeyNode : Node<string>
         if (value is null)
             return false;
         string? wrong = !System.Text.RegularExpressions.Regex.IsMatch(value, Pattern) ? "a key has small letters, digits and underscores and begins with a letter; write for instance my_foam"
-            : MaterialLibrary.Find(value) is not null || value == LayerKeys.AirGapWord ? $"{value} is the name of a built-in material; write another, for instance my_{value}"
+            : MaterialLibrary.Find(value) is not null || value is LayerKeys.AirGapWord or FillingNode.Hollow ? $"{value} is the name of a built-in material; write another, for instance my_{value}"
             : null;
         if (wrong is not null)
             spot.Problem(wrong);

@@ -1,4 +1,5 @@
 using Thermal.Envelope;
+using Thermal.Envelope.Details;
 using Thermal.Files.Keys;
 using Thermal.Materials;
 using Thermal.Words.Units;
@@ -32,12 +33,13 @@ internal static class OpeningKeys
     private static readonly Field<Opening, IReadOnlyList<StackLayer>> Leaf = new("leaf", "Layers of a door leaf or hatch, inside to outside; or give glazing.", LayerKeys.List, opening => opening.Leaf?.Layers);
     private static readonly Field<Opening, double> FrameShare = new("frame_share", "Share of the opening taken by the frame.", new QuantityNode(Dimensions.Fraction, "", 0, 0.9, "%"), opening => opening.FrameFraction) { Default = 0 };
     private static readonly Field<Opening, double> FrameU = new("frame_u", "U-value of the frame.", new QuantityNode(Dimensions.Transmittance, "W/(m²·K)", 0.3, 7.5), opening => opening.FrameUWPerM2K) { Default = 5 };
-    private static readonly Field<Opening, double> EdgePsi = new("edge_psi", "Linear transmittance along the edge of the opening.", new QuantityNode(Dimensions.LinearTransmittance, "W/(m·K)", 0, 2), opening => opening.EdgePsiWPerMK) { Default = 0 };
+    private static readonly Field<Opening, double> EdgePsi = new("edge_psi", "Linear transmittance along the edge of the opening, found elsewhere; or give edge.", new QuantityNode(Dimensions.LinearTransmittance, "W/(m·K)", 0, 2), opening => opening.Edge is null ? opening.EdgePsiWPerMK : null) { Default = 0 };
+    private static readonly Field<Opening, LineDetail> Edge = new("edge", "How its edge meets the panel, from which the loss along it is computed; or give edge_psi.", EdgeKeys.Map, opening => opening.Edge);
     private static readonly Field<Opening, IReadOnlyList<Covering>> Covers = new("covers", "Curtains, screens, boards, outside covers it can have.", new ListOf<Covering>("cover", Cover, 0, 10, cover => cover.Name), opening => Kinds.UnlessEmpty(opening.Coverings)) { Default = [] };
     private static readonly Field<Opening, string> AtNight = new("cover_at_night", "Name of the cover that is on at night; left out for none.", Kinds.Name, opening => opening.CoverAtNight);
 
     private static readonly Map<Opening> Map = new("an opening",
-        [Name, Width, Height, Count, FromLeft, FromBottom, Glass, Leaf, FrameShare, FrameU, EdgePsi, Covers, AtNight], Build);
+        [Name, Width, Height, Count, FromLeft, FromBottom, Glass, Leaf, FrameShare, FrameU, EdgePsi, Edge, Covers, AtNight], Build);
 
     internal static ListOf<Opening> List { get; } = new("opening", Map, 0, 60, opening => opening.Name);
 
@@ -46,6 +48,16 @@ internal static class OpeningKeys
         if (values.Has(Glass) == values.Has(Leaf))
         {
             values.Spot.Problem("an opening needs either glazing or, for a door or hatch, leaf; write one of them");
+            return null;
+        }
+        if (values.Has(EdgePsi) && values.Has(Edge))
+        {
+            values.Problem(EdgePsi, "edge_psi and edge both stand here; keep the figure or the description, and remove the other");
+            return null;
+        }
+        if (values.Of(Edge) is DoorEdge && !values.Has(Leaf))
+        {
+            values.Problem(Edge, "a door edge belongs to a leaf, and this opening has glazing; write shape: frame, or give leaf");
             return null;
         }
         if (values.Has(AtNight) && values.Of(Covers).All(cover => cover.Name != values.Of(AtNight)))
@@ -66,6 +78,7 @@ internal static class OpeningKeys
             FrameFraction = values.Of(FrameShare),
             FrameUWPerM2K = values.Of(FrameU),
             EdgePsiWPerMK = values.Of(EdgePsi),
+            Edge = values.Of(Edge),
             Coverings = values.Of(Covers)!,
             CoverAtNight = values.Of(AtNight),
         };

@@ -10,6 +10,12 @@ internal sealed record Spot(WrittenNode Node, string Where, Scope Scope)
     internal Spot Inside(WrittenNode node, string step) =>
         this with { Node = node, Where = step.Length == 0 ? Where : Where.Length == 0 ? step : $"{Where} / {step}" };
 
+    /// <summary>What stands behind a key of the map here; this place where there is no such key.</summary>
+    internal Spot At(string key) => Node is WrittenMap map && map.Mended()[key] is { } node ? Inside(node, node is WrittenList ? "" : key) : this;
+
+    /// <summary>An item of the list here, called by its name; this place where there is no such item.</summary>
+    internal Spot At(int item, string name) => Node is WrittenList list && item < list.Items.Count ? Inside(list.Items[item], name) : this;
+
     /// <summary>Adds a problem here.</summary>
     internal void Problem(string what) => Scope.Add(Node.Line, Node.Column, Where.Length == 0 ? "file" : Where, what);
 

@@ -1,3 +1,4 @@
+using Thermal.Envelope.Details;
 using Thermal.Materials;
 
 namespace Thermal.Envelope;
@@ -27,6 +28,8 @@ public sealed record Opening
     public double FrameUWPerM2K { get; init => field = Guard.InRange(value, 0.3, 7.5, "W/(m²·K)", nameof(FrameUWPerM2K)); } = 5;
     /// <summary>ψ along the edge of the opening, W/(m·K), 0 to 2.</summary>
     public double EdgePsiWPerMK { get; init => field = Guard.InRange(value, 0, 2, "W/(m·K)", nameof(EdgePsiWPerMK)); }
+    /// <summary>How its edge meets the panel, described; null where ψ is given.</summary>
+    public LineDetail? Edge { get; init; }
     /// <summary>Covers it can have.</summary>
     public IReadOnlyList<Covering> Coverings { get; init; } = [];
     /// <summary>Name of the cover that is on at night; null for none.</summary>

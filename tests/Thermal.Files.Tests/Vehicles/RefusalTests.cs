@@ -28,7 +28,7 @@ public sealed class RefusalTests
     [InlineData("thickness: 25 mm", "thicknes: 25 mm", "roof / layer 2 / thicknes", "did you mean thickness?")]
     [InlineData("material: elastomeric_foam, thickness: 25 mm", "material: elastomeric_foam", "roof / layer 2", "thickness is missing")]
     [InlineData("material: elastomeric_foam, thickness: 25 mm", "material: elastomeric_fom, thickness: 25 mm", "roof / layer 2 / material", "did you mean elastomeric_foam?")]
-    [InlineData("material: elastomeric_foam, thickness: 25 mm", "material: elastomeric_foam, thickness: 25 mm, battens: {material: steel_sheet, share: 10 %}", "roof / layer 2 / battens / material", "describe it under ribs with its psi")]
+    [InlineData("material: elastomeric_foam, thickness: 25 mm", "material: elastomeric_foam, thickness: 25 mm, battens: {material: steel_sheet, share: 10 %}", "roof / layer 2 / battens / material", "describe it under ribs with its shape")]
     [InlineData("material: elastomeric_foam, thickness: 25 mm", "material: elastomeric_foam, thickness: 25 mm, battens: {material: softwood, share: 110 %}", "roof / layer 2 / battens / share", "110 % is outside 0.1 % to 50 %")]
     [InlineData("length: 3.12 m\n  width", "length: 3120 m\n  width", "body / length", "is 3120 mm meant?")]
     [InlineData("usable: 90 Ah", "usable: 90 Wh", "battery / usable", "Wh measures energy, and this must be a charge")]

@@ -10,7 +10,7 @@ public sealed class SchemaTests
 {
     private static readonly JsonSchema Schema = JsonSchema.FromText(VehicleSchema.Json());
 
-    public static TheoryData<string> Texts => [.. VehicleLibrary.Names.Select(name => VehicleLibrary.Text(name)!), VehicleFile.Starter(), VehicleFile.Write(VehicleLibrary.Find("library-van")!)];
+    public static TheoryData<string> Texts => [.. VehicleLibrary.Names.Select(name => VehicleLibrary.Text(name)!), VehicleFile.Starter(), DetailVan.Text, VehicleFile.Write(VehicleLibrary.Find("library-van")!)];
 
     [Theory, MemberData(nameof(Texts))]
     public void Every_vehicle_that_is_read_fits_the_schema(string text)
@@ -69,6 +69,22 @@ public sealed class SchemaTests
         Assert.All(root, property => Assert.DoesNotContain(VehicleFile.Read($"{property.Key}: 1", "x").Problems, problem => problem.What.Contains("no such key", StringComparison.Ordinal)));
     }
 
+    /// <summary>What editors offer under ribs, bolts and edges is what the reader knows there, and nothing else.</summary>
+    [Theory]
+    [InlineData("surfaces: [{{ribs: [{{{0}: x}}]}}]", "surfaces/items/properties/ribs/items/properties", 22)]
+    [InlineData("surfaces: [{{bolts: [{{{0}: x}}]}}]", "surfaces/items/properties/bolts/items/properties", 12)]
+    [InlineData("surfaces: [{{openings: [{{edge: {{{0}: x}}}}]}}]", "surfaces/items/properties/openings/items/properties/edge/properties", 10)]
+    [InlineData("surfaces: [{{ribs: [{{over: {{{0}: x}}}}]}}]", "surfaces/items/properties/ribs/items/properties/over/properties", 3)]
+    public void Every_key_offered_for_a_detail_is_known_to_the_reader(string text, string path, int count)
+    {
+        JsonNode keys = path.Split('/').Aggregate(JsonNode.Parse(VehicleSchema.Json())!["properties"]!, (node, step) => node[step]!);
+        Assert.Equal(count, keys.AsObject().Count);
+        Assert.All(keys.AsObject(), key => Assert.DoesNotContain(Problems(key.Key), problem => problem.What.Contains("no such key", StringComparison.Ordinal)));
+        Assert.Contains(Problems("xyzzy"), problem => problem.What.Contains("no such key", StringComparison.Ordinal) && keys.AsObject().Take(12).All(key => problem.What.Contains(key.Key, StringComparison.Ordinal)));
+
+        IReadOnlyList<Problem> Problems(string key) => VehicleFile.Read(string.Format(System.Globalization.CultureInfo.InvariantCulture, text, key), "x").Problems;
+    }
+
     private static void Collect(JsonNode node, List<string> keys)
     {
         if (node is JsonArray array)
@@ -101,6 +117,7 @@ public sealed class SchemaTests
         YamlMappingNode map => new JsonObject(map.Children.Select(pair => KeyValuePair.Create(((YamlScalarNode)pair.Key).Value!, Converted(pair.Value)))),
         YamlSequenceNode list => new JsonArray([.. list.Children.Select(Converted)]),
         YamlScalarNode { Style: YamlDotNet.Core.ScalarStyle.Plain, Value: { } value } when double.TryParse(value, System.Globalization.CultureInfo.InvariantCulture, out double number) => JsonValue.Create(number),
+        YamlScalarNode { Style: YamlDotNet.Core.ScalarStyle.Plain, Value: "true" or "false" } flag => JsonValue.Create(flag.Value == "true"),
         YamlScalarNode scalar => JsonValue.Create(scalar.Value),
         _ => throw new InvalidOperationException("Unknown node."),
     };
