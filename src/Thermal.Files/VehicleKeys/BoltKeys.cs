@@ -13,7 +13,7 @@ internal static class BoltKeys
     private static readonly Field<PointBridge, double> Diameter = new("diameter", "Diameter of the shank that passes the build-up from the outside inwards.", Kinds.Millimetres(0.001, 0.05), bolt => BoltOf(bolt)?.DiameterM);
     private static readonly Field<PointBridge, Material> Of = new("material", "What it is of; painted steel sheet (steel_sheet) where left out.", new MaterialNode(), bolt => DetailNodes.UnlessSteel(BoltOf(bolt)?.Material));
     private static readonly Field<PointBridge, double> Head = new("head", "Diameter of head or washer on the room's side; left out for none.", Kinds.Millimetres(0.001, 0.2), bolt => HasHead(bolt) ? BoltOf(bolt)?.HeadM : null);
-    private static readonly Field<PointBridge, double> HeadThickness = new("head_thickness", "Thickness of head and washer together; belongs to head.", Kinds.Millimetres(0, 0.05), bolt => HasHead(bolt) ? BoltOf(bolt)?.HeadThicknessM : null);
+    private static readonly Field<PointBridge, double> HeadThickness = new("head_thickness", "Thickness of head and washer together; belongs to head and outer_head.", Kinds.Millimetres(0, 0.05), bolt => HasHead(bolt) || BoltOf(bolt)?.OuterHeadM is not null ? BoltOf(bolt)?.HeadThicknessM : null);
     private static readonly Field<PointBridge, double> OuterHead = new("outer_head", "Diameter of head or washer outside; left out for none.", Kinds.Millimetres(0.001, 0.2), bolt => BoltOf(bolt)?.OuterHeadM);
     private static readonly Field<PointBridge, int> LayersOver = new("layers_over", "How many layers, counted from the room, lie unbroken over its head; 0 where the head shows in the room.", new WholeNode(0, 39), bolt => BoltOf(bolt)?.LayersOver) { Default = 0 };
     private static readonly Field<PointBridge, Bounded> Chi = new("chi", "In place of diameter: its point thermal transmittance from elsewhere.", Kinds.Span(new QuantityNode(Dimensions.PointTransmittance, "W/K", -1, 5)), bolt => Given(bolt)?.ChiWPerK);
@@ -48,9 +48,9 @@ internal static class BoltKeys
 
     private static Bolt? Read(Values<PointBridge> values)
     {
-        if (values.Has(Head) != values.Has(HeadThickness))
+        if ((values.Has(Head) || values.Has(OuterHead)) != values.Has(HeadThickness))
         {
-            values.Spot.Problem("head and head_thickness belong together; write both, for instance head: 20 mm, head_thickness: 6 mm, or neither");
+            values.Spot.Problem("a head and head_thickness belong together; write both, for instance head: 20 mm, head_thickness: 6 mm, or neither");
             return null;
         }
         return new Bolt
@@ -66,7 +66,7 @@ internal static class BoltKeys
 
     private static Bolt? BoltOf(PointBridge bridge) => bridge.Detail as Bolt;
 
-    private static bool HasHead(PointBridge bridge) => BoltOf(bridge) is { } bolt && (bolt.HeadM != bolt.DiameterM || bolt.HeadThicknessM != 0);
+    private static bool HasHead(PointBridge bridge) => BoltOf(bridge) is { } bolt && (bolt.HeadM != bolt.DiameterM || (bolt.HeadThicknessM != 0 && bolt.OuterHeadM is null));
 
     // What was computed for a described bolt is not written: it would go stale.
     private static PointBridge? Given(PointBridge bridge) => bridge.Detail is null ? bridge : null;

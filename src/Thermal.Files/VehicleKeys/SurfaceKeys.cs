@@ -93,6 +93,7 @@ internal static class SurfaceKeys
             LiningFit = values.Of(LiningField).Fit,
         };
         CheckOpenings(values, surface);
+        DetailCheck.Fit(values.Spot, surface);
         return surface;
     }
 

@@ -35,7 +35,7 @@ public sealed class DetailSentenceTests
 
     [Fact]
     public void A_head_narrower_than_its_shank_is_told_both_diameters() => Assert.Equal(
-        "the head of this bolt is 6 mm wide, narrower than its shank of 8 mm; check head and diameter",
+        "a head of this bolt is 6 mm wide, narrower than its shank of 8 mm; check heads and diameter",
         DetailProblems.Of(new DetailProblem(DetailFault.HeadNarrowerThanShank, 0.006, 0.008), Bolt, Figures.Metric));
 
     [Theory, MemberData(nameof(SectionFaults))]

@@ -60,7 +60,7 @@ public sealed class DetailReadingTests
     public void An_edge_is_what_its_words_say()
     {
         Assert.Equal(new FrameEdge { FrameDepthM = 0.03, FrameWidthM = 0.04, LipM = 0.015, GapM = 0.005 }, Side.Openings[0].Edge);
-        Assert.Equal(Described.Of(new DoorEdge { Material = Of("steel_sheet"), SheetM = 0.0015, PostM = 0.06, DepthM = 0.04, SealM = 0.012, Filling = Of("elastomeric_foam") }), Described.Of(Side.Openings[1].Edge));
+        Assert.Equal(Described.Of(new DoorEdge { Material = Of("steel_sheet"), SheetM = 0.0015, PostM = 0.06, DepthM = 0.03, SealM = 0.012, Filling = Of("elastomeric_foam") }), Described.Of(Side.Openings[1].Edge));
     }
 
     [Fact]

@@ -37,7 +37,7 @@ public sealed class DetailRefusalTests
     [InlineData("depth: 45 mm", "depth: 2.5 mm", "2.5 mm", "left side / side ribs / depth", "2.5 mm is outside 3 mm to 300 mm")]
     [InlineData("depth: 8 mm", "depth: 80 mm", "80 mm, groove", "floor / grooves / depth", "80 mm is outside 2 mm to 50 mm")]
     [InlineData("{shape: frame, depth: 30 mm", "{shape: frame, depth: 250 mm", "250 mm", "left side / window / edge / depth", "250 mm is outside 5 mm to 200 mm")]
-    [InlineData("post: 60 mm, depth: 40 mm", "post: 60 mm, depth: 6 mm", "6 mm, seal", "left side / door / edge / depth", "6 mm is outside 10 mm to 300 mm")]
+    [InlineData("post: 60 mm, depth: 30 mm", "post: 60 mm, depth: 6 mm", "6 mm, seal", "left side / door / edge / depth", "6 mm is outside 10 mm to 300 mm")]
     [InlineData("foot: 30 mm", "foot: -30 mm", "-30 mm", "left side / zeds / foot", "-30 mm is negative; write a value from 0 mm to 200 mm")]
     [InlineData("inside: sheep_wool", "inside: sheep_wol", "sheep_wol", "left side / filled hats / inside", "did you mean sheep_wool?")]
     [InlineData("inside: hollow, inside_emissivity: 0.3", "inside: xps, inside_emissivity: 0.3", "0.3, length", "left side / tubes / inside_emissivity", "only a hollow rib has an emissivity inside; remove it, or write inside: hollow")]
@@ -45,9 +45,25 @@ public sealed class DetailRefusalTests
     [InlineData("thickness: 6 mm, width: 80 mm", "thickness: 0 mm, width: 80 mm", "0 mm, width: 80", "left side / filled hats / over / thickness", "0 mm is zero")]
     [InlineData("over: {material: softwood, thickness: 10 mm}", "over: softwood", "softwood, length: 1", "left side / flats / over", "write the keys of a strip over a rib: material, thickness")]
     [InlineData("sheet: 2 mm, leg: 40 mm", "sheet: 2 mm", "{name: sill", "left side / sill", "a metal angle in the corner needs both sheet and leg")]
-    [InlineData("head: 24 mm, head_thickness: 7 mm", "head: 24 mm", "{name: rail bolts", "left side / rail bolts", "head and head_thickness belong together")]
+    [InlineData("head: 24 mm, head_thickness: 7 mm", "head: 24 mm", "{name: rail bolts", "left side / rail bolts", "a head and head_thickness belong together")]
+    [InlineData("{name: rivets, diameter: 5 mm,", "{name: rivets, diameter: 5 mm, outer_head: 9 mm,", "{name: rivets", "left side / rivets", "a head and head_thickness belong together")]
     [InlineData("layers_over: 1", "layers_over: 1.5", "1.5, material", "left side / rail bolts / layers_over", "is not a whole number")]
     [InlineData("diameter: 8 mm", "diameter: 80 mm", "80 mm, head", "left side / rail bolts / diameter", "80 mm is outside 1 mm to 50 mm")]
+    // What does not fit its build-up: 66 mm inside the skin of the side, 42 mm of the floor, 35 mm of the leaf.
+    [InlineData("depth: 45 mm", "depth: 70 mm", "70 mm, crown", "left side / side ribs / depth", "this hat rib is 70 mm deep, but the build-up inside the skin is only 66 mm; make it shallower or the layers thicker")]
+    [InlineData("width: 45 mm, depth: 60 mm", "width: 45 mm, depth: 6.7 cm", "6.7 cm", "left side / timber / depth", "this batten is 67 mm deep, but the build-up inside the skin is only 66 mm")]
+    [InlineData("thickness: 6 mm, width: 80 mm", "thickness: 31 mm, width: 80 mm", "{material: elastomeric_foam, thickness: 31", "left side / filled hats / over", "what lies over this hat rib is 31 mm thick, but only 30 mm are left between it and the room")]
+    [InlineData("spacing: 500 mm, length: 16 m", "spacing: 79 mm, length: 16 m", "79 mm", "left side / side ribs / spacing", "this hat rib is 80 mm wide, but the next one stands 79 mm away; check its width and the spacing")]
+    [InlineData("sheet: 2 mm, depth: 30 mm, width: 20 mm", "sheet: 11 mm, depth: 30 mm, width: 20 mm", "11 mm", "left side / tubes / sheet", "the sheet of this box rib is 11 mm thick, but must stay below 10 mm")]
+    [InlineData("sheet: 2 mm, leg: 40 mm", "sheet: 11 mm, leg: 10 mm", "11 mm", "left side / sill / sheet", "the sheet of this corner is 11 mm thick, but must stay below 10 mm")]
+    [InlineData("layers_over: 1", "layers_over: 3", "3, material", "left side / rail bolts / layers_over", "more layers are counted over the head of this bolt than the build-up has inside the skin")]
+    [InlineData("head: 24 mm", "head: 7 mm", "7 mm, head_thickness", "left side / rail bolts / head", "a head of this bolt is 7 mm wide, narrower than its shank of 8 mm")]
+    [InlineData("outer_head: 30 mm", "outer_head: 6 mm", "6 mm, layers", "left side / rail bolts / outer_head", "a head of this bolt is 6 mm wide, narrower than its shank of 8 mm")]
+    [InlineData("head_thickness: 7 mm, outer_head: 30 mm, layers_over: 1", "head_thickness: 7 mm, outer_head: 30 mm, layers_over: 2", "7 mm, outer", "left side / rail bolts / head_thickness", "the head of this bolt is 7 mm thick, but only 0 mm are left")]
+    [InlineData("diameter: 5 mm, count: 40", "diameter: 5 mm, head: 9 mm, head_thickness: 0 mm, count: 40", "0 mm, count", "left side / rivets / head_thickness", "a head wider than its shank but without thickness")]
+    [InlineData("lip: 15 mm", "lip: 67 mm", "67 mm", "left side / window / edge / lip", "the lip of the skin is 67 mm deep, but the build-up inside the skin is only 66 mm")]
+    [InlineData("post: 60 mm, depth: 30 mm", "post: 60 mm, depth: 40 mm", "40 mm, seal", "left side / door / edge / depth", "post and edge of the leaf are 40 mm deep, but panel and leaf leave only 35 mm inside their skins")]
+    [InlineData("        edge: {shape: frame", "        frame_u: 7 W/(m²·K)\n        edge: {shape: frame", "7 W/(m²·K)", "left side / window / frame_u", "this frame_u lets through more than a flat frame with its films can")]
     // Corners.
     [InlineData("with: floor", "with: flor", "flor", "left side / sill / with", "there is no panel \"flor\"; did you mean floor?")]
     [InlineData("with: floor", "with: left side", "left side, sheet", "left side / sill / with", "this is the same one; write the name of the other")]
@@ -90,9 +106,23 @@ public sealed class DetailRefusalTests
     {
         string text = DetailVan.Text.Replace("with: floor", $"with: {other}", StringComparison.Ordinal)
             .Replace("  - {name: living, kind: living}", "  - {name: living, kind: living}\n  - {name: hold, kind: hold, volume: 2 m³, floor_area: 2 m², height: 1 m}", StringComparison.Ordinal) + "\n" + Hold;
+        Assert.Contains(what, Only(text, "left side / sill / with"), StringComparison.Ordinal);
+    }
+
+    private static string Only(string text, string where)
+    {
         Problem problem = Assert.Single(VehicleFile.Read(text, "details.yaml").Problems);
-        Assert.Equal("left side / sill / with", problem.Where);
-        Assert.Contains(what, problem.What, StringComparison.Ordinal);
+        Assert.Equal(where, problem.Where);
+        return problem.What;
+    }
+
+    [Fact]
+    public void A_detail_that_would_cross_a_gap_open_to_the_outside_is_refused()
+    {
+        string text = DetailVan.Text.Replace("layers: [{material: birch_plywood, thickness: 12 mm}, {material: xps, thickness: 30 mm}", "layers: [{material: birch_plywood, thickness: 12 mm}, {material: air_gap, thickness: 30 mm, openings: 20 cm²}", StringComparison.Ordinal);
+        Assert.Contains("an air gap open to the outside lies where this corrugation would cross it", Only(text, "floor / grooves"), StringComparison.Ordinal);
+        string withoutGrooves = text[..text.LastIndexOf("    ribs:", StringComparison.Ordinal)];
+        Assert.Contains("an air gap open to the outside lies where this corner would cross it", Only(withoutGrooves, "left side / sill"), StringComparison.Ordinal);
     }
 
     [Fact]

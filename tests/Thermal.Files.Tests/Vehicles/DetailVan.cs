@@ -56,7 +56,7 @@ internal static class DetailVan
                 width: 700 mm
                 height: 1800 mm
                 leaf: [{material: poplar_plywood, thickness: 5 mm}, {material: xps, thickness: 30 mm}, {material: steel_sheet, thickness: 1 mm}]
-                edge: {shape: door, sheet: 1.5 mm, post: 60 mm, depth: 40 mm, seal: 12 mm, inside: elastomeric_foam}
+                edge: {shape: door, sheet: 1.5 mm, post: 60 mm, depth: 30 mm, seal: 12 mm, inside: elastomeric_foam}
           - name: roof
             place: roof
             zone: living
