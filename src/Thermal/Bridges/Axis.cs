@@ -7,8 +7,8 @@ internal sealed class Axis
     {
         int n = linesM.Length - 1;
         (LinesM, Block, VertexCount) = (linesM, block, vertexCount);
-        (Along, LowShare, HighShare, HalfLow, HalfHigh, Measure, Face) =
-            (new double[n], new double[n], new double[n], new double[n], new double[n], new double[n], new double[n + 1]);
+        (Along, LowShare, HighShare, HatOverlap) = (new double[n], new double[n], new double[n], new double[n]);
+        (HalfLow, HalfHigh, FluxOverlap, Measure, Face) = (new double[n], new double[n], new double[n], new double[n], new double[n + 1]);
     }
 
     /// <summary>Grid lines, m.</summary>
@@ -23,13 +23,24 @@ internal sealed class Axis
     /// <summary>Share of a cell's measure lumped at its lower line, by the hat function of that line.</summary>
     internal double[] LowShare { get; }
     internal double[] HighShare { get; }
+    /// <summary>∫ of the product of both hat functions over a cell, or less: what lumping adds, per squared difference.</summary>
+    internal double[] HatOverlap { get; }
     /// <summary>Resistance of a cell from its lower face to where its temperature stands, times λ and cross measure.</summary>
     internal double[] HalfLow { get; }
     internal double[] HalfHigh { get; }
+    /// <summary>The same as <see cref="HatOverlap"/> of the flux functions of both faces, in the measure of resistance.</summary>
+    internal double[] FluxOverlap { get; }
     /// <summary>Length of a cell; area of the ring about the axis in a round section.</summary>
     internal double[] Measure { get; }
     /// <summary>Measure of a surface that stands on a line: 1, or the circle's circumference.</summary>
     internal double[] Face { get; }
+
+    /// <summary>Cells of a block, from the first to before the last.</summary>
+    internal (int From, int To) Cells(int block)
+    {
+        int from = Array.IndexOf(Block, block);
+        return (from, Array.LastIndexOf(Block, block) + 1);
+    }
 
     internal double Share(int cell, int side) => side == 0 ? LowShare[cell] : HighShare[cell];
 
@@ -42,6 +53,7 @@ internal sealed class Axis
             double d = linesM[i + 1] - linesM[i];
             axis.Along[i] = 1 / d;
             axis.LowShare[i] = axis.HighShare[i] = axis.HalfLow[i] = axis.HalfHigh[i] = d / 2;
+            axis.HatOverlap[i] = axis.FluxOverlap[i] = d / 6;
             axis.Measure[i] = d;
         }
         Array.Fill(axis.Face, 1);
@@ -69,6 +81,9 @@ internal sealed class Axis
             axis.LowShare[i] = Math.PI * ring - axis.HighShare[i];
             axis.HalfHigh[i] = a > 0 ? (0.5 - a * a * log / ring) / Math.Tau : 0.5 / Math.Tau;
             axis.HalfLow[i] = a > 0 ? log / Math.Tau - axis.HalfHigh[i] : 0;
+            // Below the true integrals, for r is at least a in the one and at most b in the other.
+            axis.HatOverlap[i] = Math.Tau * (a > 0 ? a * a * log / 6 : b * b / 12);
+            axis.FluxOverlap[i] = (a > 0 ? ring / (12 * b * b) : 0.25) / Math.Tau;
             axis.Measure[i] = Math.PI * ring;
         }
         for (int i = 0; i <= axis.CellCount; i++) axis.Face[i] = Math.Tau * linesM[i];

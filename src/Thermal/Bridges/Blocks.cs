@@ -15,6 +15,8 @@ internal sealed class Blocks
     {
         IEnumerable<Box> boxes = section.Pieces.Select(piece => piece.Where).Concat(section.Boundaries.Select(boundary => boundary.Where));
         Section = section;
+        Environments = [.. section.Boundaries.Select(boundary => boundary.Environment).Distinct()];
+        EnvironmentOf = [.. section.Boundaries.Select(boundary => Array.IndexOf(Environments, boundary.Environment))];
         _lines = [.. Enumerable.Range(0, 3).Select(axis => Lines(section, boxes, axis))];
         _pieces = new int[Count(0) * Count(1) * Count(2)];
         Array.Fill(_pieces, -1);
@@ -25,6 +27,9 @@ internal sealed class Blocks
     }
 
     internal Section Section { get; }
+    internal string[] Environments { get; }
+    /// <summary>Number of the environment of each boundary.</summary>
+    internal int[] EnvironmentOf { get; }
 
     /// <summary>Edges along an axis, m.</summary>
     internal double[] Lines(int axis) => _lines[axis];

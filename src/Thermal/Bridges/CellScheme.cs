@@ -4,50 +4,38 @@ namespace Thermal.Bridges;
 /// Temperatures in the cells of the grid, with half a cell of resistance to each face. Its flows are a field without sources, each square of a flux
 /// replaced by its larger trapezoidal sum (convexity); by Thomson's principle no such field makes less of a given difference than the true one: a lower bound.
 /// </summary>
-internal sealed class CellScheme
+internal static class CellScheme
 {
-    private readonly Grid _grid;
-
-    internal CellScheme(Grid grid)
+    internal static Lattice Of(Grid grid)
     {
-        _grid = grid;
-        Network = new(grid.Environments.Length);
-        Node = new int[grid.CellCount];
+        Lattice lattice = new(grid.X.CellCount, grid.Y.CellCount, grid.Z.CellCount, grid.Blocks.Environments.Length);
         for (int k = 0, cell = 0; k < grid.Z.CellCount; k++)
             for (int j = 0; j < grid.Y.CellCount; j++)
                 for (int i = 0; i < grid.X.CellCount; i++, cell++)
-                    Node[cell] = grid.ConductivityWPerMK(grid.BlockOf(i, j, k)) > 0 ? Network.NodeCount++ : -1;
-        for (int k = 0; k < grid.Z.CellCount; k++)
-            for (int j = 0; j < grid.Y.CellCount; j++)
-                for (int i = 0; i < grid.X.CellCount; i++)
-                    if (Node[grid.Cell(i, j, k)] >= 0)
-                        for (int face = 0; face < (grid.Z.VertexCount > 1 ? 6 : 4); face++) Connect([i, j, k], face);
+                {
+                    if (!(grid.ConductivitiesWPerMK[cell] > 0)) continue;
+                    lattice.State[cell] = Lattice.Free;
+                    if (i + 1 < grid.X.CellCount) lattice.Edges[0][cell] = Between(grid, cell, grid.X, i, 1, grid.Y.Measure[j] * grid.Z.Measure[k]);
+                    if (j + 1 < grid.Y.CellCount) lattice.Edges[1][cell] = Between(grid, cell, grid.Y, j, lattice.Strides[1], grid.X.Measure[i] * grid.Z.Measure[k]);
+                    if (k + 1 < grid.Z.CellCount) lattice.Edges[2][cell] = Between(grid, cell, grid.Z, k, lattice.Strides[2], grid.X.Measure[i] * grid.Y.Measure[j]);
+                }
+        foreach (SurfaceFace face in grid.Surfaces()) lattice.Ties.Add(Film(grid, face));
+        return lattice;
     }
 
-    /// <summary>Node of each cell; -1 where there is no piece.</summary>
-    internal int[] Node { get; }
-    internal Network Network { get; }
-
-    /// <summary>What a cell's face leads to, a node or -2 - e for environment e, and how well, W/K; 0 at a cut.</summary>
-    internal (int End, double WPerK) Beyond(ReadOnlySpan<int> at, int face)
+    private static double Between(Grid grid, int cell, Axis axis, int at, int stride, double cross)
     {
-        int axis = face / 2, side = face % 2, block = _grid.BlockOf(at[0], at[1], at[2]), beside = _grid.Beside(block, axis, at[axis], side);
-        if (beside == Blocks.Cut) return (-1, 0);
-        Axis along = _grid.Axes[axis];
-        double cross = (axis == 0 ? 1 : _grid.X.Measure[at[0]]) * (axis == 1 ? 1 : _grid.Y.Measure[at[1]]) * (axis == 2 ? 1 : _grid.Z.Measure[at[2]]);
-        double half = (side == 0 ? along.HalfLow : along.HalfHigh)[at[axis]] / _grid.ConductivityWPerMK(block);
-        if (beside >= 0) return (-2 - _grid.EnvironmentOf[beside], cross / (half + _grid.ResistanceM2KPerW[beside] / along.Face[at[axis] + side]));
-        Span<int> next = [at[0], at[1], at[2]];
-        next[axis] += 2 * side - 1;
-        double rest = (side == 0 ? along.HalfHigh : along.HalfLow)[next[axis]] / _grid.ConductivityWPerMK(_grid.BlockOf(next[0], next[1], next[2]));
-        return (Node[_grid.Cell(next[0], next[1], next[2])], cross / (half + rest));
+        double next = grid.ConductivitiesWPerMK[cell + stride];
+        return next > 0 ? cross / (axis.HalfHigh[at] / grid.ConductivitiesWPerMK[cell] + axis.HalfLow[at + 1] / next) : 0;
     }
 
-    private void Connect(ReadOnlySpan<int> at, int face)
+    private static Tie Film(Grid grid, SurfaceFace face)
     {
-        (int end, double conductance) = Beyond(at, face);
-        int node = Node[_grid.Cell(at[0], at[1], at[2])];
-        // A pair of cells is met from both sides and taken once.
-        if (conductance > 0 && (end < 0 || face % 2 == 1)) Network.Add(node, end, conductance);
+        int cell = grid.Cell(face.I, face.J, face.K), at = face.Axis == 0 ? face.I : face.Axis == 1 ? face.J : face.K;
+        Axis axis = grid.Axes[face.Axis];
+        double cross = (face.Axis == 0 ? 1 : grid.X.Measure[face.I]) * (face.Axis == 1 ? 1 : grid.Y.Measure[face.J]) * (face.Axis == 2 ? 1 : grid.Z.Measure[face.K]);
+        double half = (face.Side == 0 ? axis.HalfLow : axis.HalfHigh)[at] / grid.ConductivitiesWPerMK[cell];
+        double film = grid.Blocks.Section.Boundaries[face.Boundary].SurfaceResistanceM2KPerW / axis.Face[at + face.Side];
+        return new(cell, grid.Blocks.EnvironmentOf[face.Boundary], cross / (half + film), face.Axis);
     }
 }

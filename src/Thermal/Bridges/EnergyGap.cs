@@ -1,79 +1,132 @@
 namespace Thermal.Bridges;
 
 /// <summary>
-/// Where the two schemes differ: the part of either energy that comes from a flux changing along a cell or a slope changing across it. Halving the cell
-/// in that direction takes three quarters of it away. Gathered by columns, rows and slabs, because a grid can only be halved along whole lines.
+/// What lumping adds to the energies of both schemes: wherever a slope, a step across a film or a flux changes from one side of a cell to the other,
+/// the trapezoidal sum is larger than the integral of the square by the squared change times an overlap. Taken off again, both bounds come closer
+/// and stay bounds, because the fields stay the same. The same sums, gathered by columns, rows and slabs, say which of them to halve.
 /// </summary>
 /// <remarks>Source: OURS, after the hypercircle of Prager and Synge.</remarks>
 internal sealed class EnergyGap
 {
     private readonly Grid _grid;
-    private readonly CellScheme _cells;
-    private readonly double[] _atVertices, _inCells;
-    private readonly int _environment;
-    private readonly double _scale;
+    private readonly int _environmentCount;
+    private double[] _weights = [];
 
-    private EnergyGap(Grid grid, CellScheme cells, double[] atVertices, double[] inCells, int environment, double scale, double[][] gaps) =>
-        (_grid, _cells, _atVertices, _inCells, _environment, _scale, Gaps) = (grid, cells, atVertices, inCells, environment, scale, gaps);
-
-    private double[][] Gaps { get; }
-
-    /// <summary>Adds the gap of one environment's field, as a fraction of its power, to those of the columns, rows and slabs.</summary>
-    internal static void Add(Grid grid, CellScheme cells, double[] atVertices, double[] inCells, int environment, double powerWPerK, double[][] gaps)
+    internal EnergyGap(Grid grid, int environmentCount)
     {
-        EnergyGap gap = new(grid, cells, atVertices, inCells, environment, 1 / powerWPerK, gaps);
-        int[] at = new int[3];
-        for (at[2] = 0; at[2] < grid.Z.CellCount; at[2]++)
-            for (at[1] = 0; at[1] < grid.Y.CellCount; at[1]++)
-                for (at[0] = 0; at[0] < grid.X.CellCount; at[0]++)
-                    if (cells.Node[grid.Cell(at[0], at[1], at[2])] >= 0)
-                        for (int axis = 0; axis < (grid.Z.VertexCount > 1 ? 3 : 2); axis++)
-                        {
-                            gap.AddFluxes(at, axis);
-                            gap.AddSlopes(at, axis);
-                        }
+        (_grid, _environmentCount) = (grid, environmentCount);
+        (HatWPerK, FluxWPerK) = (new double[environmentCount * environmentCount], new double[environmentCount * environmentCount]);
+        ByLine = [.. grid.Axes.Select(axis => new double[axis.CellCount])];
     }
 
-    private void AddFluxes(int[] at, int axis)
+    /// <summary>What lumping added to the power matrices of the vertex and of the cell scheme, n × n, W/K.</summary>
+    internal double[] HatWPerK { get; }
+    internal double[] FluxWPerK { get; }
+    /// <summary>Both by columns, rows and slabs: each environment's as a fraction of its power, added up.</summary>
+    internal double[][] ByLine { get; }
+
+    /// <summary>Adds up both.</summary>
+    /// <param name="vertices">Fields at the vertices.</param>
+    /// <param name="cells">The cell scheme.</param>
+    /// <param name="inCells">Its fields.</param>
+    /// <param name="powerWPerK">Power of each environment alone at 1 K, to weigh them.</param>
+    internal void Add(double[][] vertices, Lattice cells, double[][] inCells, double[] powerWPerK)
     {
-        double own = _inCells[_cells.Node[_grid.Cell(at[0], at[1], at[2])]];
-        (int lowEnd, double low) = _cells.Beyond(at, 2 * axis);
-        (int highEnd, double high) = _cells.Beyond(at, 2 * axis + 1);
-        double change = low * (At(lowEnd) - own) + high * (At(highEnd) - own);
-        Axis along = _grid.Axes[axis];
-        double cross = 1;
-        for (int other = 0; other < 3; other++)
-            if (other != axis) cross *= _grid.Axes[other].Measure[at[other]];
-        double resistance = (along.HalfLow[at[axis]] + along.HalfHigh[at[axis]]) / (cross * _grid.ConductivityWPerMK(_grid.BlockOf(at[0], at[1], at[2])));
-        Gaps[axis][at[axis]] += _scale * resistance * change * change / 4;
+        _weights = [.. powerWPerK.Select(power => 1 / power)];
+        for (int k = 0, cell = 0; k < _grid.Z.CellCount; k++)
+            for (int j = 0; j < _grid.Y.CellCount; j++)
+                for (int i = 0; i < _grid.X.CellCount; i++, cell++)
+                    if (_grid.ConductivitiesWPerMK[cell] > 0) AddSlopes([i, j, k], _grid.ConductivitiesWPerMK[cell], vertices);
+        foreach (SurfaceFace face in _grid.Surfaces())
+            if (_grid.Blocks.Section.Boundaries[face.Boundary].SurfaceResistanceM2KPerW > 0) AddSteps(face, vertices);
+        for (int axis = 0; axis < _grid.Dimensions; axis++) AddFluxes(axis, cells, inCells);
+        Lattice.WithLast(HatWPerK, _environmentCount);
+        Lattice.WithLast(FluxWPerK, _environmentCount);
     }
 
-    private double At(int end) => end >= 0 ? _inCells[end] : end == -2 - _environment ? 1 : 0;
-
-    private void AddSlopes(int[] at, int axis)
+    private void AddSlopes(ReadOnlySpan<int> at, double conductivity, double[][] fields)
     {
-        double along = _grid.ConductivityWPerMK(_grid.BlockOf(at[0], at[1], at[2])) * _grid.Axes[axis].Along[at[axis]];
-        for (int across = 0; across < (_grid.Z.VertexCount > 1 ? 3 : 2); across++)
+        for (int axis = 0; axis < _grid.Dimensions; axis++)
         {
-            if (across == axis) continue;
-            int third = 3 - axis - across;
-            Axis width = _grid.Axes[across], depth = _grid.Axes[third];
-            double low = width.LowShare[at[across]], high = width.HighShare[at[across]], share = low * high / (low + high);
-            for (int side = 0; side < (depth.VertexCount > 1 ? 2 : 1); side++)
-            {
-                double bend = Slope(at, axis, across, third, 0, side) - Slope(at, axis, across, third, 1, side);
-                Gaps[across][at[across]] += _scale * along * share * depth.Share(at[third], side) * bend * bend;
-            }
+            double along = conductivity * _grid.Axes[axis].Along[at[axis]];
+            int first = axis == 0 ? 1 : 0, second = 3 - axis - first;
+            AddChanges(at, first, second, along, fields, Stride(axis), 0);
         }
     }
 
-    private double Slope(int[] at, int axis, int across, int third, int acrossSide, int thirdSide)
+    private void AddSteps(SurfaceFace face, double[][] fields)
     {
-        Span<int> vertex = [at[0], at[1], at[2]];
-        vertex[across] += acrossSide;
-        vertex[third] += thirdSide;
-        double low = _atVertices[_grid.Vertex(vertex[0], vertex[1], vertex[2])];
-        vertex[axis]++;
-        return _atVertices[_grid.Vertex(vertex[0], vertex[1], vertex[2])] - low;
+        ReadOnlySpan<int> at = [face.I, face.J, face.K];
+        int first = face.Axis == 0 ? 1 : 0;
+        double film = _grid.Axes[face.Axis].Face[at[face.Axis] + face.Side] / _grid.Blocks.Section.Boundaries[face.Boundary].SurfaceResistanceM2KPerW;
+        AddChanges(at, first, 3 - face.Axis - first, film, fields, 0, face.Side * Stride(face.Axis));
+    }
+
+    private int Stride(int axis) => axis == 0 ? 1 : axis == 1 ? _grid.X.VertexCount : _grid.X.VertexCount * _grid.Y.VertexCount;
+
+    // Changes of a slope (difference over one stride) or of a value (no stride) across a cell in two directions; the twist is in both and taken off once.
+    private void AddChanges(ReadOnlySpan<int> at, int first, int second, double factor, double[][] fields, int stride, int shift)
+    {
+        Axis one = _grid.Axes[first], other = _grid.Axes[second];
+        int start = _grid.Vertex(at[0], at[1], at[2]) + shift, a = Stride(first), b = other.VertexCount > 1 ? Stride(second) : 0;
+        double overlapOne = factor * one.HatOverlap[at[first]], overlapOther = factor * other.HatOverlap[at[second]];
+        Span<double> low = stackalloc double[_environmentCount], high = stackalloc double[_environmentCount], left = stackalloc double[_environmentCount], right = stackalloc double[_environmentCount];
+        for (int e = 0; e < _environmentCount - 1; e++)
+        {
+            double[] u = fields[e];
+            double v00 = Value(u, start, stride), v10 = Value(u, start + a, stride), v01 = Value(u, start + b, stride), v11 = Value(u, start + a + b, stride);
+            (low[e], high[e], left[e], right[e]) = (v10 - v00, v11 - v01, v01 - v00, v11 - v10);
+            ByLine[first][at[first]] += _weights[e] * overlapOne * (other.LowShare[at[second]] * low[e] * low[e] + other.HighShare[at[second]] * high[e] * high[e]);
+            ByLine[second][at[second]] += _weights[e] * overlapOther * (one.LowShare[at[first]] * left[e] * left[e] + one.HighShare[at[first]] * right[e] * right[e]);
+        }
+        for (int e = 0; e < _environmentCount - 1; e++)
+            for (int f = 0; f <= e; f++)
+                AddTo(HatWPerK, e, f, overlapOne * (other.LowShare[at[second]] * low[e] * low[f] + other.HighShare[at[second]] * high[e] * high[f])
+                    + overlapOther * (one.LowShare[at[first]] * left[e] * left[f] + one.HighShare[at[first]] * right[e] * right[f])
+                    - overlapOne * other.HatOverlap[at[second]] * (high[e] - low[e]) * (high[f] - low[f]));
+    }
+
+    private static double Value(double[] u, int at, int stride) => stride == 0 ? u[at] : u[at + stride] - u[at];
+
+    private void AddTo(double[] matrix, int e, int f, double power)
+    {
+        matrix[e * _environmentCount + f] += power;
+        if (e != f) matrix[f * _environmentCount + e] += power;
+    }
+
+    private void AddFluxes(int axis, Lattice cells, double[][] inCells)
+    {
+        double[][] gains = [.. inCells.Take(_environmentCount - 1).Select((field, e) => Gains(cells, axis, field, e))];
+        Axis along = _grid.Axes[axis];
+        for (int k = 0, cell = 0; k < _grid.Z.CellCount; k++)
+            for (int j = 0; j < _grid.Y.CellCount; j++)
+                for (int i = 0; i < _grid.X.CellCount; i++, cell++)
+                {
+                    if (!(_grid.ConductivitiesWPerMK[cell] > 0)) continue;
+                    int at = axis == 0 ? i : axis == 1 ? j : k;
+                    double cross = (axis == 0 ? 1 : _grid.X.Measure[i]) * (axis == 1 ? 1 : _grid.Y.Measure[j]) * (axis == 2 ? 1 : _grid.Z.Measure[k]);
+                    double overlap = along.FluxOverlap[at] / (cross * _grid.ConductivitiesWPerMK[cell]);
+                    for (int e = 0; e < gains.Length; e++)
+                    {
+                        ByLine[axis][at] += _weights[e] * overlap * gains[e][cell] * gains[e][cell];
+                        for (int f = 0; f <= e; f++) AddTo(FluxWPerK, e, f, overlap * gains[e][cell] * gains[f][cell]);
+                    }
+                }
+    }
+
+    // What flows into each cell through both of its faces along an axis.
+    private static double[] Gains(Lattice cells, int axis, double[] field, int environment)
+    {
+        double[] gains = new double[field.Length], edges = cells.Edges[axis];
+        int stride = cells.Strides[axis];
+        for (int i = 0; i + stride < edges.Length; i++)
+        {
+            double flow = edges[i] * (field[i + stride] - field[i]);
+            gains[i] += flow;
+            gains[i + stride] -= flow;
+        }
+        foreach (Tie tie in cells.Ties)
+            if (tie.Axis == axis) gains[tie.Point] += tie.WPerK * ((tie.Environment == environment ? 1 : 0) - field[tie.Point]);
+        return gains;
     }
 }

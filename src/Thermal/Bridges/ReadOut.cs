@@ -8,7 +8,7 @@ internal static class ReadOut
     {
         Grid grid = solved.Grid;
         double[] point = [xM, yM, zM];
-        int depth = grid.Z.VertexCount > 1 ? 3 : 2;
+        int depth = grid.Dimensions;
         int[] at = new int[3];
         if (!Find(grid, point, at, 0, depth)) throw new ArgumentOutOfRangeException(nameof(xM), xM, $"({xM}, {yM}, {zM}) m lies in no piece.");
         double[] weights = new double[solved.Fields.Length];
@@ -34,7 +34,7 @@ internal static class ReadOut
     // A point on a line belongs to the cells on both sides; any of them that holds a piece gives the same value.
     private static bool Find(Grid grid, double[] point, int[] at, int axis, int depth)
     {
-        if (axis == depth) return grid.ConductivityWPerMK(grid.BlockOf(at[0], at[1], at[2])) > 0;
+        if (axis == depth) return grid.ConductivitiesWPerMK[grid.Cell(at[0], at[1], at[2])] > 0;
         double[] lines = grid.Axes[axis].LinesM;
         for (int i = 0; i + 1 < lines.Length; i++)
         {

@@ -6,74 +6,89 @@ internal sealed class Refinement
     // Chosen by us: the share of the gap whose lines are halved in one round.
     private const double MarkedShare = 0.8;
 
-    private readonly CellScheme _cells;
-    private readonly double[][] _inCells;
+    private readonly EnergyGap _gap;
 
     internal Refinement(Grid grid)
     {
         Grid = grid;
         VertexScheme vertices = new(grid);
-        _cells = new CellScheme(grid);
-        double[][] atNodes = NetworkSolve.Fields(vertices.Network);
-        _inCells = NetworkSolve.Fields(_cells.Network);
+        Lattice cells = CellScheme.Of(grid);
+        double[][] atVertices = LatticeSolve.Fields(vertices.Lattice), inCells = LatticeSolve.Fields(cells);
         HasJump = vertices.HasJump;
-        UpperWPerK = vertices.Network.PowerWPerK(atNodes);
-        LowerWPerK = _cells.Network.PowerWPerK(_inCells);
-        int n = grid.Environments.Length;
-        Fields = new double[n][];
-        for (int e = 0; e < n - 1; e++) Fields[e] = vertices.AtVertices(atNodes[e], e);
-        if (n > 0) Fields[n - 1] = Rest(Fields, grid.VertexCount);
-        SurfaceVertices = [.. vertices.SurfaceVertices.Select(set => set.ToArray())];
+        UpperWPerK = vertices.Lattice.PowerWPerK(atVertices);
+        LowerWPerK = cells.PowerWPerK(inCells);
+        _gap = new(grid, EnvironmentCount);
+        _gap.Add(atVertices, cells, inCells, [.. Enumerable.Range(0, EnvironmentCount).Select(e => UpperWPerK[e * EnvironmentCount + e])]);
+        for (int i = 0; i < UpperWPerK.Length; i++)
+        {
+            UpperWPerK[i] -= _gap.HatWPerK[i];
+            LowerWPerK[i] += _gap.FluxWPerK[i];
+        }
+        Fields = EnvironmentCount > 0 ? [.. atVertices, Rest(atVertices, vertices.Lattice)] : [];
+        SurfaceVertices = vertices.SurfaceVertices;
     }
 
     internal Grid Grid { get; }
     internal bool HasJump { get; }
-    /// <summary>Power matrices of both schemes, n × n, W/K.</summary>
+    /// <summary>Power matrices that bound the true one from above and from below, n × n, W/K.</summary>
     internal double[] UpperWPerK { get; }
     internal double[] LowerWPerK { get; }
     /// <summary>Weight of each environment at each vertex.</summary>
     internal double[][] Fields { get; }
     internal int[][] SurfaceVertices { get; }
 
-    private int EnvironmentCount => Fields.Length;
+    private int EnvironmentCount => Grid.Blocks.Environments.Length;
 
     /// <summary>Bound of the error of each environment's own flow, as a fraction of it: the largest.</summary>
-    internal double WorstFraction()
+    internal double ErrorFraction() => Worst((_, halfSpan) => halfSpan);
+
+    /// <summary>
+    /// Bound of the change of the flow were every cell halved: the fields of this grid are fields of that one, where lumping adds a quarter;
+    /// so that grid's answer lies between bounds that are wider than these by a quarter of what lumping added here.
+    /// </summary>
+    internal double DoublingFraction() => Worst((e, halfSpan) => halfSpan + Math.Max(_gap.HatWPerK[e], _gap.FluxWPerK[e]) / 4);
+
+    private double Worst(Func<int, double, double> boundWPerK)
     {
+        if (HasJump) return double.PositiveInfinity;
         double worst = 0;
         for (int e = 0; e < EnvironmentCount && EnvironmentCount > 1; e++)
         {
-            double upper = UpperWPerK[e * EnvironmentCount + e], lower = LowerWPerK[e * EnvironmentCount + e];
-            worst = Math.Max(worst, (upper - lower) / (upper + lower));
+            int own = e * EnvironmentCount + e;
+            worst = Math.Max(worst, boundWPerK(own, (UpperWPerK[own] - LowerWPerK[own]) / 2) / ((UpperWPerK[own] + LowerWPerK[own]) / 2));
         }
-        return HasJump ? double.PositiveInfinity : worst;
+        return worst;
     }
 
     /// <summary>
-    /// Weights whose change judges a round: the lowest and highest of every environment on the surfaces of every environment;
+    /// Vertices and weights whose change judges a round: the lowest and highest weight of every environment on the surfaces of every environment;
     /// where a jump leaves those fixed, the weights at all vertices of the first grid, which are vertices of every later one.
     /// </summary>
-    internal double[] Watched(double[][] startM)
+    internal (int Vertex, double Weight)[] Watched(double[][] startM)
     {
         if (HasJump)
-            return [.. from x in startM[0] from y in startM[1] from z in Grid.Z.VertexCount > 1 ? startM[2] : [0]
-                       from field in Fields select field[Grid.Vertex(Line(0, x), Line(1, y), Grid.Z.VertexCount > 1 ? Line(2, z) : 0)]];
+            return [.. from x in startM[0] from y in startM[1] from z in Grid.Dimensions == 3 ? startM[2] : [0]
+                       let vertex = Grid.Vertex(Line(0, x), Line(1, y), Grid.Dimensions == 3 ? Line(2, z) : 0)
+                       from field in Fields select (vertex, field[vertex])];
         return [.. from surface in SurfaceVertices
                    from field in Fields
-                   from extreme in new[] { surface.Min(vertex => field[vertex]), surface.Max(vertex => field[vertex]) }
-                   select extreme];
+                   from vertex in new[] { surface.MinBy(vertex => field[vertex]), surface.MaxBy(vertex => field[vertex]) }
+                   select (vertex, field[vertex])];
     }
 
     private int Line(int axis, double atM) => Array.BinarySearch(Grid.Axes[axis].LinesM, atM);
 
     /// <summary>The grid with those lines halved that hold most of the gap; all lines where a jump's endless gap would draw them to one corner.</summary>
-    internal double[][] Next()
+    /// <param name="unsteady">Vertices whose temperatures still change too much: the lines beside them are halved too.</param>
+    internal double[][] Next(IEnumerable<int> unsteady)
     {
-        if (HasJump) return [.. Grid.Axes.Select(axis => axis.VertexCount > 1 ? StartGrid.Halved(axis.LinesM, [.. axis.Block.Select(_ => true)]) : axis.LinesM)];
-        double[][] gaps = [.. Grid.Axes.Select(axis => new double[axis.CellCount])];
-        for (int e = 0; e < EnvironmentCount - 1; e++)
-            EnergyGap.Add(Grid, _cells, Fields[e], _inCells[e], e, UpperWPerK[e * EnvironmentCount + e], gaps);
-        bool[][] marked = Marked(gaps);
+        bool[][] marked = HasJump ? [.. Grid.Axes.Select(axis => axis.Block.Select(_ => true).ToArray())] : Marked(_gap.ByLine);
+        foreach (int vertex in unsteady)
+        {
+            int[] at = [vertex % Grid.X.VertexCount, vertex / Grid.X.VertexCount % Grid.Y.VertexCount, vertex / (Grid.X.VertexCount * Grid.Y.VertexCount)];
+            for (int axis = 0; axis < Grid.Dimensions; axis++)
+                for (int line = Math.Max(0, at[axis] - 1); line < Math.Min(at[axis] + 1, marked[axis].Length); line++) marked[axis][line] = true;
+        }
         return [.. Grid.Axes.Select((axis, a) => axis.VertexCount > 1 ? StartGrid.Halved(axis.LinesM, marked[a]) : axis.LinesM)];
     }
 
@@ -90,14 +105,14 @@ internal sealed class Refinement
         return marked;
     }
 
-    private static double[] Rest(double[][] fields, int count)
+    private static double[] Rest(double[][] fields, Lattice vertices)
     {
-        double[] rest = new double[count];
-        for (int vertex = 0; vertex < count; vertex++)
+        double[] rest = new double[vertices.Count];
+        for (int vertex = 0; vertex < rest.Length; vertex++)
         {
             double sum = 0;
-            for (int e = 0; e < fields.Length - 1; e++) sum += fields[e][vertex];
-            rest[vertex] = 1 - sum;
+            foreach (double[] field in fields) sum += field[vertex];
+            rest[vertex] = vertices.State[vertex] == Lattice.Empty ? 0 : 1 - sum;
         }
         return rest;
     }

@@ -23,7 +23,7 @@ public sealed class SolvedSection
         {
             CouplingsWPerK = couplings,
             CouplingErrorsWPerK = errors,
-            DoublingChangeFraction = last.WorstFraction(),
+            DoublingChangeFraction = last.DoublingFraction(),
             TemperatureChangeK = changeK,
             IsConverged = isConverged,
             RoundsCount = rounds,
@@ -35,12 +35,12 @@ public sealed class SolvedSection
     /// <summary>The section.</summary>
     public Section Section => Last.Grid.Blocks.Section;
     /// <summary>Its environments, in the order they first stand in the section; every list below follows it.</summary>
-    public IReadOnlyList<string> Environments => Last.Grid.Environments;
+    public IReadOnlyList<string> Environments => Last.Grid.Blocks.Environments;
     /// <summary>Thermal coupling coefficients L between environments, n × n by rows, symmetric, 0 on the diagonal; W/K, per metre in a plane section.</summary>
     public IReadOnlyList<double> CouplingsWPerK { get; private init; } = [];
     /// <summary>How far each coefficient can be off, in the same order and unit: half the span between its lower and upper bound.</summary>
     public IReadOnlyList<double> CouplingErrorsWPerK { get; private init; } = [];
-    /// <summary>How much the flow changed when every cell was halved, fraction; the standard's criterion asks for less than 0.01.</summary>
+    /// <summary>Most by which the flow of any environment alone 1 K warmer than the rest would change were every cell halved, fraction: a bound, not a trial. The standard's criterion asks for less than 0.01.</summary>
     public double DoublingChangeFraction { get; private init; }
     /// <summary>Largest change of a coldest surface temperature in the last refinement, for 1 K between environments, K.</summary>
     public double TemperatureChangeK { get; private init; }
@@ -110,7 +110,7 @@ public sealed class SolvedSection
 
     private int Number(string environment)
     {
-        int number = Array.IndexOf(Last.Grid.Environments, environment);
+        int number = Array.IndexOf(Last.Grid.Blocks.Environments, environment);
         return number >= 0 ? number : throw new ArgumentException($"{Section.Name} has no environment {environment}.", nameof(environment));
     }
 

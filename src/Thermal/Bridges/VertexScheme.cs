@@ -7,81 +7,73 @@ namespace Thermal.Bridges;
 internal sealed class VertexScheme
 {
     private readonly Grid _grid;
-    private readonly double[][] _edges;
-    private readonly List<(int Vertex, int Environment, double WPerK)> _films = [];
-    private const int Free = -1;
 
     internal VertexScheme(Grid grid)
     {
         _grid = grid;
-        int n = grid.VertexCount;
-        _edges = [new double[n], new double[n], grid.Z.VertexCount > 1 ? new double[n] : []];
-        Node = new int[n];
-        Array.Fill(Node, Free);
-        SurfaceVertices = [.. grid.Environments.Select(_ => new SortedSet<int>())];
-        bool[] used = new bool[n];
-        HashSet<int> torn = [];
-        for (int k = 0; k < grid.Z.CellCount; k++)
+        Lattice = new(grid.X.VertexCount, grid.Y.VertexCount, grid.Z.VertexCount, grid.Blocks.Environments.Length);
+        for (int k = 0, cell = 0; k < grid.Z.CellCount; k++)
             for (int j = 0; j < grid.Y.CellCount; j++)
-                for (int i = 0; i < grid.X.CellCount; i++)
-                    if (grid.ConductivityWPerMK(grid.BlockOf(i, j, k)) > 0) AddCell([i, j, k], used, torn);
-        foreach (int vertex in torn) Node[vertex] = Free;
-        HasJump = torn.Count > 0;
-        Network = Connect(used);
+                for (int i = 0; i < grid.X.CellCount; i++, cell++)
+                    if (grid.ConductivitiesWPerMK[cell] > 0) AddCell(i, j, k, grid.ConductivitiesWPerMK[cell]);
+        SurfaceVertices = AddFilms();
     }
 
-    /// <summary>Node of each vertex; -1 where there is no piece, -2 - e where environment e fixes it.</summary>
-    internal int[] Node { get; }
-    internal Network Network { get; }
+    internal Lattice Lattice { get; }
     /// <summary>True where two environments with R_s 0 meet: the vertex there is left free, and no bound holds.</summary>
-    internal bool HasJump { get; }
-    internal SortedSet<int>[] SurfaceVertices { get; }
+    internal bool HasJump { get; private set; }
+    /// <summary>Vertices on the surfaces of each environment, ascending.</summary>
+    internal int[][] SurfaceVertices { get; }
 
-    /// <summary>Values at all vertices for one environment at 1 K.</summary>
-    internal double[] AtVertices(double[] nodesK, int environment) =>
-        [.. Node.Select(node => node >= 0 ? nodesK[node] : node == -2 - environment ? 1 : 0)];
-
-    private void AddCell(int[] at, bool[] used, HashSet<int> torn)
+    private void AddCell(int i, int j, int k, double conductivity)
     {
-        int block = _grid.BlockOf(at[0], at[1], at[2]), depth = _grid.Z.VertexCount > 1 ? 2 : 1;
-        double conductivity = _grid.ConductivityWPerMK(block);
-        for (int corner = 0; corner < 4 * depth; corner++)
+        Axis x = _grid.X, y = _grid.Y, z = _grid.Z;
+        (double alongX, double alongY, double alongZ) = (conductivity * x.Along[i], conductivity * y.Along[j], conductivity * z.Along[k]);
+        for (int sz = 0; sz < _grid.Dimensions - 1; sz++)
+            for (int sy = 0; sy < 2; sy++)
+            {
+                int vertex = _grid.Vertex(i, j + sy, k + sz);
+                double shareY = y.Share(j, sy), shareZ = z.Share(k, sz);
+                Lattice.State[vertex] = Lattice.State[vertex + 1] = Lattice.Free;
+                Lattice.Edges[0][vertex] += alongX * shareY * shareZ;
+                if (sy == 0)
+                {
+                    Lattice.Edges[1][vertex] += alongY * x.LowShare[i] * shareZ;
+                    Lattice.Edges[1][vertex + 1] += alongY * x.HighShare[i] * shareZ;
+                }
+                if (sz > 0 || _grid.Dimensions == 2) continue;
+                Lattice.Edges[2][vertex] += alongZ * x.LowShare[i] * shareY;
+                Lattice.Edges[2][vertex + 1] += alongZ * x.HighShare[i] * shareY;
+            }
+    }
+
+    private int[][] AddFilms()
+    {
+        Blocks blocks = _grid.Blocks;
+        bool[][] isSurface = [.. blocks.Environments.Select(_ => new bool[Lattice.Count])];
+        HashSet<int> torn = [];
+        foreach (SurfaceFace face in _grid.Surfaces())
         {
-            int sx = corner & 1, sy = corner >> 1 & 1, sz = corner >> 2;
-            int vertex = _grid.Vertex(at[0] + sx, at[1] + sy, at[2] + sz);
-            double x = _grid.X.Share(at[0], sx), y = _grid.Y.Share(at[1], sy), z = _grid.Z.Share(at[2], sz);
-            used[vertex] = true;
-            if (sx == 0) _edges[0][vertex] += conductivity * _grid.X.Along[at[0]] * y * z;
-            if (sy == 0) _edges[1][vertex] += conductivity * _grid.Y.Along[at[1]] * x * z;
-            if (sz == 0 && depth == 2) _edges[2][vertex] += conductivity * _grid.Z.Along[at[2]] * x * y;
-            AddFilm(block, 0, at[0], sx, vertex, y * z, torn);
-            AddFilm(block, 1, at[1], sy, vertex, x * z, torn);
-            if (depth == 2) AddFilm(block, 2, at[2], sz, vertex, x * y, torn);
+            int environment = blocks.EnvironmentOf[face.Boundary];
+            double resistance = blocks.Section.Boundaries[face.Boundary].SurfaceResistanceM2KPerW;
+            double measure = _grid.Axes[face.Axis].Face[(face.Axis == 0 ? face.I : face.Axis == 1 ? face.J : face.K) + face.Side];
+            for (int corner = 0; corner < 1 << _grid.Dimensions; corner++)
+            {
+                int sx = corner & 1, sy = corner >> 1 & 1, sz = corner >> 2;
+                if ((corner >> face.Axis & 1) != face.Side) continue;
+                int vertex = _grid.Vertex(face.I + sx, face.J + sy, face.K + sz);
+                isSurface[environment][vertex] = true;
+                if (resistance > 0)
+                {
+                    double share = (face.Axis == 0 ? 1 : _grid.X.Share(face.I, sx)) * (face.Axis == 1 ? 1 : _grid.Y.Share(face.J, sy)) * (face.Axis == 2 ? 1 : _grid.Z.Share(face.K, sz));
+                    Lattice.Ties.Add(new(vertex, environment, measure * share / resistance, face.Axis));
+                }
+                else if (Lattice.State[vertex] == Lattice.Free) Lattice.State[vertex] = -2 - environment;
+                else if (Lattice.State[vertex] != -2 - environment) torn.Add(vertex);
+            }
         }
-    }
-
-    private void AddFilm(int block, int axis, int at, int side, int vertex, double crossShare, HashSet<int> torn)
-    {
-        int boundary = _grid.Beside(block, axis, at, side);
-        if (boundary < 0) return;
-        int environment = _grid.EnvironmentOf[boundary];
-        double resistance = _grid.ResistanceM2KPerW[boundary];
-        SurfaceVertices[environment].Add(vertex);
-        if (resistance > 0) _films.Add((vertex, environment, _grid.Axes[axis].Face[at + side] * crossShare / resistance));
-        else if (Node[vertex] == Free) Node[vertex] = -2 - environment;
-        else if (Node[vertex] != -2 - environment) torn.Add(vertex);
-    }
-
-    private Network Connect(bool[] used)
-    {
-        Network network = new(_grid.Environments.Length);
-        for (int vertex = 0; vertex < Node.Length; vertex++)
-            if (used[vertex] && Node[vertex] == Free) Node[vertex] = network.NodeCount++;
-        int[] strides = [1, _grid.X.VertexCount, _grid.X.VertexCount * _grid.Y.VertexCount];
-        for (int vertex = 0; vertex < Node.Length; vertex++)
-            for (int axis = 0; axis < 3; axis++)
-                if (_edges[axis].Length > 0 && _edges[axis][vertex] > 0) network.Add(Node[vertex], Node[vertex + strides[axis]], _edges[axis][vertex]);
-        foreach ((int vertex, int environment, double conductance) in _films) network.Add(Node[vertex], -2 - environment, conductance);
-        return network;
+        foreach (int vertex in torn) Lattice.State[vertex] = Lattice.Free;
+        HasJump = torn.Count > 0;
+        return [.. isSurface.Select(on => Enumerable.Range(0, on.Length).Where(vertex => on[vertex]).ToArray())];
     }
 }
