@@ -23,16 +23,17 @@ public static class AirLayerResistance
         double outerEmissivityFraction = SurfaceResistance.UsualEmissivityFraction, double meanC = 10)
     {
         double d = Guard.InRange(thicknessM, 1e-4, 1, "m");
-        double still = 0.025 / d;
-        double moving = direction switch
-        {
-            FlowDirection.Up => 1.95,
-            FlowDirection.Down => 0.12 * Math.Pow(d, -0.44),
-            _ => 1.25,
-        };
         double mean = Guard.InRange(meanC, -60, 80, "°C") + 273.15;
         double radiative = 4 * SurfaceResistance.StefanBoltzmannWPerM2K4 * mean * mean * mean
             / (1 / Guard.InRange(innerEmissivityFraction, 0.01, 1, "(fraction)") + 1 / Guard.InRange(outerEmissivityFraction, 0.01, 1, "(fraction)") - 1);
-        return 1 / (Math.Max(still, moving) + radiative);
+        return 1 / (ConvectiveWPerM2K(d, direction) + radiative);
     }
+
+    /// <summary>Coefficient h_a of the air in a closed space of a depth: still, or moving where that carries more, W/(m²·K).</summary>
+    internal static double ConvectiveWPerM2K(double depthM, FlowDirection direction) => Math.Max(0.025 / depthM, direction switch
+    {
+        FlowDirection.Up => 1.95,
+        FlowDirection.Down => 0.12 * Math.Pow(depthM, -0.44),
+        _ => 1.25,
+    });
 }
