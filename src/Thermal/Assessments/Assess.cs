@@ -11,18 +11,28 @@ public static class Assess
     /// <summary>Assesses a case: cold and mild night, heater, damp on surfaces and inside build-ups, months, space.</summary>
     /// <param name="asked">The case.</param>
     /// <param name="cache">Sections of details solved before; null starts an empty one.</param>
-    /// <returns>The assessment; equal input gives equal bits.</returns>
+    /// <returns>The assessment; equal input gives equal bits. Its case holds the vehicle with its details solved, still described.</returns>
+    /// <exception cref="ArgumentException">A described detail does not fit its panel: <see cref="SolvedVehicle.Unfit"/> tells which.</exception>
     /// <exception cref="NotConvergedException">Air flows between zones did not settle.</exception>
     /// <remarks>
     /// Steady nights; operative temperature with lumped films; latent heat, sun and stored moisture left out.
+    /// Described ribs, bolts and edges are solved in the wind of the cold night and serve the mild night and the months too.
     /// Ranges are runs with all uncertain figures at one end (<see cref="Extremes"/>). Source: ISO-6946, ISO-13788, EN-673 and OURS where a default says so.
     /// </remarks>
-    public static Assessment Of(Case asked, BridgeCache? cache = null) => Run(CaseRuns.Of(asked));
+    public static Assessment Of(Case asked, BridgeCache? cache = null) 
+    {
+        BridgeCache known = cache ?? new();
+        return Run(CaseRuns.Of(asked, known), known);
+    }
 
     /// <summary>The usual run alone, for trials that compare usual figures: ranges hold its values only, and covers are not tried.</summary>
-    internal static Assessment UsualOf(Case asked) => Run(CaseRuns.Alone(asked));
+    internal static Assessment UsualOf(Case asked, BridgeCache? cache = null)
+    {
+        BridgeCache known = cache ?? new();
+        return Run(CaseRuns.Alone(asked, known), known);
+    }
 
-    private static Assessment Run(CaseRuns cases)
+    private static Assessment Run(CaseRuns cases, BridgeCache cache)
     {
         Case asked = cases.Usual;
         NightRuns cold = NightRuns.Of(cases, one => one.ColdNight), mild = NightRuns.Of(cases, one => one.MildNight, cold);
@@ -36,6 +46,7 @@ public static class Assess
             MildNight = NightAnswers.Of(asked, asked.MildNight, mild),
             Heating = HeatingAnswers.Of(cases, cold, mild),
             Panels = [.. asked.Vehicle.Surfaces.Select(surface => Panel(asked, surface, cold.Usual))],
+            Bridges = BridgeAnswers.Of(asked, cold.Usual, cache),
             BuildUps = [.. DampAnswers.BuildUps(asked.Vehicle).Select(buildUp => DampAnswers.Of(buildUp.Name, buildUp.Surface, buildUp.Stack, asked, cold, months, dry, damp))],
             Covers = cases.IsAlone ? [] : CoverAnswers.Of(asked, cold.Usual),
             Mould = Months.Mould(asked, months),
@@ -44,7 +55,6 @@ public static class Assess
             Space = SpaceAnswers.Space(asked.Vehicle),
             MeanK = SpaceAnswers.MeanK(asked.Vehicle, cold.Usual.Shell),
             Tanks = HeatingAnswers.Tanks(asked, cold.Usual),
-            Bridges = [],
             Findings = [],
         };
         return found with { Findings = FindingList.Of(found) };
@@ -53,7 +63,7 @@ public static class Assess
     private static PanelAnswer Panel(Case asked, Surface surface, ZoneState cold)
     {
         double wind = asked.ColdNight.WindMPerS;
-        StackTransmittance found = Transmittance.Of(surface.Stack, surface.Direction, SurfaceResistance.InsideM2KPerW(surface.Direction), Shell.OutsideFilmM2KPerW(surface, wind));
+        StackTransmittance found = Transmittance.Of(surface.Stack, surface.Direction, SurfaceResistance.InsideM2KPerW(surface.Direction), surface.OutsideFilmM2KPerW(wind));
         double bridges = surface.Ribs.Sum(rib => rib.LossWPerK) + surface.Bolts.Sum(bolt => bolt.LossWPerK), loss = 0, coldest = double.MaxValue;
         foreach (HeatPath path in cold.Shell.PathSpan)
             if (path.Panel == surface.Name) loss += path.CoefficientWPerK * (cold.TemperaturesC[path.Zone] - Outer(path.OtherZone, path.SkyShareRatio));

@@ -28,7 +28,7 @@ internal static class CoverAnswers
             {
                 if (!place.InUse) continue;
                 double grams = state.SettlingKgPerS(place) * 3.6e6 * asked.Habits.NightH;
-                if (place.Panel != surface.Name || place.Opening != opening.Name || place.Kind == SurfaceKind.Frame) { elsewhere += grams; continue; }
+                if (place.Panel != surface.Name || place.Opening != opening.Name || place.Kind is SurfaceKind.Frame or SurfaceKind.Bridge) { elsewhere += grams; continue; }
                 temperature = state.PlaceC(place);
                 spare = temperature - DewPoint.OfPressureC(state.VapourPa(place.Zone));
                 humidity = state.VapourPa(place.Zone) / SaturationPressure.PairPa(state.TemperaturesC[place.Zone]);

@@ -17,7 +17,8 @@ public static class Extremes
     /// <summary>The run that loses least (<see cref="Extreme.Low"/>) or most heat.</summary>
     /// <param name="asked">The case with usual figures.</param>
     /// <param name="extreme">Which end.</param>
-    /// <remarks>Conductivity, ψ and χ, leaks, passages, wind and its pressure, covers, stored heat, all at the same end at once: wider than any likely mixture.</remarks>
+    /// <returns>A case whose described ribs, bolts and edges must be solved again: their conductivities have moved.</returns>
+    /// <remarks>Conductivity, given ψ and χ, leaks, passages, wind and its pressure, covers, stored heat, all at the same end at once: wider than any likely mixture.</remarks>
     public static Case OfHeat(Case asked, Extreme extreme) => extreme == Extreme.Usual ? asked : asked with
     {
         Vehicle = asked.Vehicle with
@@ -56,11 +57,19 @@ public static class Extremes
     private static Surface OfHeat(Surface surface, Extreme extreme) => surface with
     {
         Stack = surface.Stack.WithConductivity(extreme),
-        Ribs = [.. surface.Ribs.Select(rib => rib with { PsiWPerMK = rib.PsiWPerMK?.MovedTo(extreme) })],
-        Bolts = [.. surface.Bolts.Select(bolt => bolt with { ChiWPerK = bolt.ChiWPerK?.MovedTo(extreme) })],
+        Ribs = [.. surface.Ribs.Select(rib => rib.Detail is { } detail
+            ? rib with { Detail = detail.WithConductivity(extreme), PsiWPerMK = null, ColdestFactor = null, MouldFactor = null }
+            : rib with { PsiWPerMK = rib.PsiWPerMK?.MovedTo(extreme) })],
+        Bolts = [.. surface.Bolts.Select(bolt => bolt.Detail is { } detail
+            ? bolt with { Detail = detail.WithConductivity(extreme), ChiWPerK = null, ColdestFactor = null, MouldFactor = null }
+            : bolt with { ChiWPerK = bolt.ChiWPerK?.MovedTo(extreme) })],
         Openings = [.. surface.Openings.Select(opening => opening with
         {
             Leaf = opening.Leaf?.WithConductivity(extreme),
+            Edge = opening.Edge?.WithConductivity(extreme),
+            EdgePsiWPerMK = opening.Edge is null ? opening.EdgePsiWPerMK : 0,
+            EdgeColdestFactor = opening.Edge is null ? opening.EdgeColdestFactor : null,
+            EdgeMouldFactor = opening.Edge is null ? opening.EdgeMouldFactor : null,
             Coverings = [.. opening.Coverings.Select(covering => covering with { AddedResistanceM2KPerW = covering.AddedResistanceM2KPerW.MovedTo(Other(extreme)) })],
         })],
     };

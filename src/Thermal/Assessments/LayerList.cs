@@ -11,7 +11,7 @@ internal sealed record LayerList(FineLayers Fine, double[] BareResistances, doub
 
     internal static LayerList Of(Surface surface, Stack stack, double windMPerS)
     {
-        StackTransmittance found = Transmittance.Of(stack, surface.Direction, SurfaceResistance.InsideM2KPerW(surface.Direction), Shell.OutsideFilmM2KPerW(surface, windMPerS));
+        StackTransmittance found = Transmittance.Of(stack, surface.Direction, SurfaceResistance.InsideM2KPerW(surface.Direction), surface.OutsideFilmM2KPerW(windMPerS));
         double[] diffusion = [.. stack.Layers.Select((layer, i) => found.LayersM2KPerW[i] == 0 ? 0 : layer is SolidLayer solid ? solid.DiffusionThicknessM : layer.ThicknessM)];
         double[] bare = [.. found.LayersM2KPerW];
         return new(FineLayers.Of([found.InsideFilmM2KPerW, .. bare, found.OutsideFilmM2KPerW], [0, .. diffusion, 0]), bare, diffusion);

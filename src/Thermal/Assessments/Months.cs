@@ -61,6 +61,7 @@ internal sealed record Months(IReadOnlyList<ZoneState> Lived, IReadOnlyList<doub
 
     private static bool CanHoldMould(Vehicle vehicle, ColdPlace place)
     {
+        if (place is { Kind: SurfaceKind.Bridge, Opening: not null }) return false;
         if (place.Kind is SurfaceKind.Glass or SurfaceKind.Frame or SurfaceKind.BehindLining) return false;
         Surface surface = vehicle.Surfaces.First(other => other.Name == place.Panel);
         Stack stack = surface.Openings.FirstOrDefault(opening => opening.Name == place.Opening)?.Leaf ?? surface.Stack;

@@ -1,4 +1,5 @@
 using Thermal.Envelope;
+using Thermal.Envelope.Details;
 
 namespace Thermal.Bridges;
 
@@ -26,4 +27,24 @@ public sealed record DetailPlace
     /// <param name="stack">The build-up.</param>
     /// <param name="spacingM">Distance to the neighbour, m; null for one alone.</param>
     public static DetailPlace InWall(Stack stack, double? spacingM = null) => new() { Stack = stack, TiltDeg = 90, OutsideFilmM2KPerW = 0.04, SpacingM = spacingM };
+
+    /// <summary>The place of a detail in a panel of a vehicle, in the panel's own films.</summary>
+    /// <param name="vehicle">The vehicle: a corner looks for its other panel there.</param>
+    /// <param name="surface">The panel.</param>
+    /// <param name="detail">The detail.</param>
+    /// <param name="windMPerS">Wind of the film outside, m/s, 0 to 40.</param>
+    /// <param name="spacingM">Distance to the neighbour, m; null for one alone.</param>
+    /// <param name="opening">The opening whose edge it is; null elsewhere.</param>
+    /// <exception cref="ArgumentException">A corner names no panel of the vehicle.</exception>
+    public static DetailPlace In(Vehicle vehicle, Surface surface, Detail detail, double windMPerS, double? spacingM = null, Opening? opening = null)
+    {
+        DetailPlace alone = new() { Stack = surface.Stack, TiltDeg = surface.TiltDeg, OutsideFilmM2KPerW = surface.OutsideFilmM2KPerW(windMPerS), SpacingM = spacingM, Opening = opening };
+        return OtherPanel(vehicle, detail) is { } other
+            ? alone with { OtherStack = other.Stack, OtherTiltDeg = other.TiltDeg, OtherOutsideFilmM2KPerW = other.OutsideFilmM2KPerW(windMPerS) }
+            : alone;
+    }
+
+    /// <summary>The panel that a corner joins; null for other details.</summary>
+    internal static Surface? OtherPanel(Vehicle vehicle, Detail detail) => detail is not Corner corner ? null
+        : vehicle.Surfaces.FirstOrDefault(surface => surface.Name == corner.Other) ?? throw new ArgumentException($"A corner joins a panel called {corner.Other}, and there is none.", nameof(detail));
 }

@@ -26,10 +26,14 @@ public sealed record Opening
     public double FrameFraction { get; init => field = Guard.InRange(value, 0, 0.9, "(fraction)", nameof(FrameFraction)); }
     /// <summary>Transmittance of the frame with films, W/(m²·K), 0.3 to 7.5: an inside film of 0.13 m²·K/W alone lets 7.7 through.</summary>
     public double FrameUWPerM2K { get; init => field = Guard.InRange(value, 0.3, 7.5, "W/(m²·K)", nameof(FrameUWPerM2K)); } = 5;
-    /// <summary>ψ along the edge of the opening, W/(m·K), 0 to 2.</summary>
-    public double EdgePsiWPerMK { get; init => field = Guard.InRange(value, 0, 2, "W/(m·K)", nameof(EdgePsiWPerMK)); }
+    /// <summary>ψ along the edge of the opening, given, or found from <see cref="Edge"/>; W/(m·K), -1 to 2.</summary>
+    public double EdgePsiWPerMK { get; init => field = Guard.InRange(value, -1, 2, "W/(m·K)", nameof(EdgePsiWPerMK)); }
     /// <summary>How its edge meets the panel, described; null where ψ is given.</summary>
     public LineDetail? Edge { get; init; }
+    /// <summary>Temperature factor of the coldest inner point along a described edge with the loss films and no cover, 0 to 1; null where not known, or not solved yet.</summary>
+    public double? EdgeColdestFactor { get; init => field = value is { } factor ? Guard.InRange(factor, 0, 1, "(factor)", nameof(EdgeColdestFactor)) : null; }
+    /// <summary>The same with the films for mould; null likewise.</summary>
+    public double? EdgeMouldFactor { get; init => field = value is { } factor ? Guard.InRange(factor, 0, 1, "(factor)", nameof(EdgeMouldFactor)) : null; }
     /// <summary>Covers it can have.</summary>
     public IReadOnlyList<Covering> Coverings { get; init; } = [];
     /// <summary>Name of the cover that is on at night; null for none.</summary>
@@ -40,6 +44,11 @@ public sealed record Opening
 
     /// <summary>Length of the edges of all of them, m.</summary>
     public double PerimeterM => 2 * (WidthM + HeightM) * Count;
+
+    /// <summary>Heat per kelvin along the edges of all of them, ψ·l, W/K.</summary>
+    /// <exception cref="InvalidOperationException">A described edge that was not solved.</exception>
+    public double EdgeLossWPerK => Edge is null || EdgeColdestFactor is not null ? EdgePsiWPerMK * PerimeterM
+        : throw new InvalidOperationException($"The edge of {Name} is described but not solved: evaluate the vehicle first.");
 
     /// <summary>The cover that is on at night; null for none.</summary>
     public Covering? NightCovering => Coverings.FirstOrDefault(covering => covering.Name == CoverAtNight);

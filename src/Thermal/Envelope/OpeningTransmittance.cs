@@ -35,7 +35,7 @@ public sealed record OpeningTransmittance(double BodyUWPerM2K, double FrameUWPer
         double body = 1 / (insideFilmM2KPerW + coreM2KPerW + added + outsideFilmM2KPerW);
         double frame = 1 / (1 / opening.FrameUWPerM2K + added);
         double frameTotal = 1 / opening.FrameUWPerM2K - SurfaceResistance.InsideM2KPerW(FlowDirection.Horizontal) + insideFilmM2KPerW + added;
-        double edge = opening.EdgePsiWPerMK * opening.PerimeterM / opening.AreaM2;
+        double edge = opening.EdgeLossWPerK / opening.AreaM2;
         return new(body, frame, (1 - opening.FrameFraction) * body + opening.FrameFraction * frame + edge,
             1 - body * (insideFilmM2KPerW + addedInside), 1 - (insideFilmM2KPerW + addedInside) / frameTotal);
     }

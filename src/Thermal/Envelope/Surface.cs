@@ -45,6 +45,15 @@ public sealed record Surface
 
     /// <summary>Which way heat leaves.</summary>
     public FlowDirection Direction => SurfaceResistance.DirectionOf(TiltDeg);
+
+    /// <summary>Outside film, m²·K/W: by wind, sheltered over the road, or the inside film where another zone lies beyond.</summary>
+    /// <param name="windMPerS">Wind, m/s, 0 to 40.</param>
+    public double OutsideFilmM2KPerW(double windMPerS) => Outside switch
+    {
+        OuterSide.Air => SurfaceResistance.OutsideM2KPerW(windMPerS),
+        OuterSide.Road => SurfaceResistance.ShelteredRoadM2KPerW,
+        _ => SurfaceResistance.InsideM2KPerW(Direction),
+    };
 }
 
 /// <summary>Where a panel stands in the vehicle.</summary>

@@ -56,6 +56,7 @@ public sealed class Shell
     /// <param name="vehicle">The vehicle.</param>
     /// <param name="windMPerS">Wind, m/s, 0 to 40.</param>
     /// <param name="roomDensityKgPerM3">Density of the room's air, kg/m³, 0.3 to 2.</param>
+    /// <exception cref="InvalidOperationException">A described rib, bolt or edge that was not solved.</exception>
     public static Shell Of(Vehicle vehicle, double windMPerS, double roomDensityKgPerM3) =>
         new(vehicle, windMPerS, Guard.InRange(roomDensityKgPerM3, 0.3, 2, "kg/m³"));
 
@@ -66,26 +67,16 @@ public sealed class Shell
     /// <summary>The same shell with another cover on one opening, or none.</summary>
     internal Shell WithCover(Surface surface, Opening opening, Covering? covering)
     {
-        OpeningTransmittance found = OpeningTransmittance.Of(opening, covering, surface.TiltDeg, SurfaceResistance.InsideM2KPerW(surface.Direction), OutsideFilmM2KPerW(surface, windMPerS));
+        OpeningTransmittance found = OpeningTransmittance.Of(opening, covering, surface.TiltDeg, SurfaceResistance.InsideM2KPerW(surface.Direction), surface.OutsideFilmM2KPerW(windMPerS));
         Shell changed = new(this);
         for (int i = 0; i < paths.Count; i++)
             if (paths[i] is { Kind: PathKind.Opening } path && path.Panel == surface.Name && path.Name == opening.Name)
                 changed.paths[i] = path with { CoefficientWPerK = found.MeanUWPerM2K * opening.AreaM2 };
         for (int i = 0; i < places.Count; i++)
-            if (places[i] is { } place && place.Panel == surface.Name && place.Opening == opening.Name)
+            if (places[i] is { } place && place.Panel == surface.Name && place.Opening == opening.Name && place.Kind != SurfaceKind.Bridge)
                 changed.places[i] = place with { InUse = place.Cover == covering?.Name };
         return changed;
     }
-
-    /// <summary>Outside film of a panel, m²·K/W: by wind, sheltered over the road, or the inside film where another zone lies beyond.</summary>
-    /// <param name="surface">The panel.</param>
-    /// <param name="windMPerS">Wind, m/s, 0 to 40.</param>
-    public static double OutsideFilmM2KPerW(Surface surface, double windMPerS) => surface.Outside switch
-    {
-        OuterSide.Air => SurfaceResistance.OutsideM2KPerW(windMPerS),
-        OuterSide.Road => SurfaceResistance.ShelteredRoadM2KPerW,
-        _ => SurfaceResistance.InsideM2KPerW(surface.Direction),
-    };
 
     /// <summary>How much colder than the air the outside of a panel acts, per kelvin that the sky is below the air.</summary>
     /// <param name="surface">The panel.</param>
@@ -103,7 +94,7 @@ public sealed class Shell
     private void Add(Surface surface)
     {
         int zone = IndexOf(surface.Zone), other = surface.Outside == OuterSide.OtherZone ? IndexOf(surface.OtherZone ?? $"(none given for {surface.Name})") : -1;
-        double inside = SurfaceResistance.InsideM2KPerW(surface.Direction), outside = OutsideFilmM2KPerW(surface, windMPerS);
+        double inside = SurfaceResistance.InsideM2KPerW(surface.Direction), outside = surface.OutsideFilmM2KPerW(windMPerS);
         double sky = SkyShareRatio(surface, windMPerS), opaque = surface.OpaqueAreaM2;
         if (opaque < -1e-9) throw new ArgumentException($"The openings of {surface.Name} are larger than the panel.", nameof(surface));
         double still = AirBehindThingsM3PerM2H / 3600 * roomDensityKgPerM3;
@@ -116,8 +107,8 @@ public sealed class Shell
         }
         if (covered < 1) Part(surface.Name, SurfaceKind.Bare, (1 - covered) * opaque, 0, bare);
         AddLining(surface, zone, other, inside, outside, sky);
-        foreach (LinearBridge rib in surface.Ribs) Bridge(rib.Name, rib.LossWPerK, rib.ColdestFactor);
-        foreach (PointBridge bolt in surface.Bolts) Bridge(bolt.Name, bolt.LossWPerK, bolt.ColdestFactor);
+        foreach (LinearBridge rib in surface.Ribs) Bridge(rib.Name, rib.LossWPerK, rib.ColdestFactor, rib.MouldFactor);
+        foreach (PointBridge bolt in surface.Bolts) Bridge(bolt.Name, bolt.LossWPerK, bolt.ColdestFactor, bolt.MouldFactor);
         foreach (Opening opening in surface.Openings) AddOpening(surface, opening, zone, other, inside, outside, sky, bare);
 
         void Part(string name, SurfaceKind kind, double area, double added, double transferKgPerM2S)
@@ -130,11 +121,11 @@ public sealed class Shell
                 1 - u * (inside + added), 1 - mould * (SurfaceResistance.MouldOpaqueM2KPerW + added), sky, transferKgPerM2S * area));
         }
 
-        void Bridge(string name, double coefficient, double? factor)
+        void Bridge(string name, double coefficient, double? factor, double? mouldFactor)
         {
             paths.Add(new($"{surface.Name}, {name}", surface.Name, PathKind.Bridge, zone, other, 0, coefficient, sky));
             if (factor is { } share)
-                places.Add(new($"{surface.Name}, {name}", surface.Name, null, null, SurfaceKind.Bridge, true, zone, other, 0, share, share, sky, 0));
+                places.Add(new($"{surface.Name}, {name}", surface.Name, null, null, SurfaceKind.Bridge, true, zone, other, 0, share, mouldFactor ?? share, sky, 0));
         }
     }
 
@@ -155,6 +146,8 @@ public sealed class Shell
         double mouldCore = opening.Glazing is null ? OpeningTransmittance.CoreM2KPerW(opening, surface.TiltDeg, mouldFilm, outside) : core;
         OpeningTransmittance used = OpeningTransmittance.AroundCore(opening, opening.NightCovering, core, inside, outside);
         paths.Add(new(opening.Name, surface.Name, PathKind.Opening, zone, other, opening.AreaM2, used.MeanUWPerM2K * opening.AreaM2, sky));
+        if (opening.EdgeColdestFactor is { } edge)
+            places.Add(new($"{opening.Name}, edge", surface.Name, opening.Name, null, SurfaceKind.Bridge, true, zone, other, 0, edge, opening.EdgeMouldFactor ?? edge, sky, 0));
         Place(null);
         foreach (Covering covering in opening.Coverings) Place(covering);
 

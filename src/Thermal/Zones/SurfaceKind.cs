@@ -13,7 +13,7 @@ public enum SurfaceKind
     Leaf,
     /// <summary>Frame.</summary>
     Frame,
-    /// <summary>Rib or bolt.</summary>
+    /// <summary>Coldest line or point at a rib, a bolt or the edge of an opening.</summary>
     Bridge,
     /// <summary>Cold side behind a lining, reached by air through gaps.</summary>
     BehindLining,

@@ -14,7 +14,15 @@ public abstract record Detail
 }
 
 /// <summary>A detail that runs along a line and is counted by its length: it has a ψ.</summary>
-public abstract record LineDetail : Detail;
+public abstract record LineDetail : Detail
+{
+    /// <inheritdoc/>
+    public abstract override LineDetail WithConductivity(Extreme extreme);
+}
 
 /// <summary>A detail at a point and counted by its number: it has a χ.</summary>
-public abstract record PointDetail : Detail;
+public abstract record PointDetail : Detail
+{
+    /// <inheritdoc/>
+    public abstract override PointDetail WithConductivity(Extreme extreme);
+}
