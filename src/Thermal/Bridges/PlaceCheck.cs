@@ -56,8 +56,11 @@ internal static class PlaceCheck
                 Boundary taken = boundaries[blocks.Face(block, face)];
                 touched.Add(taken.Environment);
                 foreach (int other in blocks.Claims(block, face).Skip(1))
+                {
+                    touched.Add(boundaries[other].Environment);
                     if (boundaries[other].Environment != taken.Environment || boundaries[other].SurfaceResistanceM2KPerW != taken.SurfaceResistanceM2KPerW)
                         yield return new(SectionFault.Overlap, taken.Environment, boundaries[other].Environment, FaceOf(blocks, block, face));
+                }
             }
         }
         foreach (string environment in boundaries.Select(boundary => boundary.Environment).Distinct())
