@@ -19,8 +19,8 @@ internal static class Kinds
 
     /// <summary>A length, width or height of body, panel or room.</summary>
     internal static QuantityNode Metres(double lowestM, double highestM) => new(Dimensions.Length, "m", lowestM, highestM);
-    /// <summary>A length of a window or batten.</summary>
-    internal static QuantityNode Millimetres(double lowestM, double highestM) => new(Dimensions.Length, "m", lowestM, highestM, "mm");
+    /// <summary>A length of a window, rib or bolt.</summary>
+    internal static QuantityNode Millimetres(double lowestM, double highestM, string? typical = null) => new(Dimensions.Length, "m", lowestM, highestM, "mm") { Typical = typical };
     internal static QuantityNode Area(double lowestM2, double highestM2) => new(Dimensions.Area, "m²", lowestM2, highestM2);
     internal static QuantityNode VentArea(double lowestM2, double highestM2) => new(Dimensions.Area, "m²", lowestM2, highestM2, "cm²");
     internal static QuantityNode Hours(double lowestH, double highestH) => new(Dimensions.Duration, "h", lowestH, highestH);

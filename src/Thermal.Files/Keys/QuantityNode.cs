@@ -21,6 +21,9 @@ internal sealed class QuantityNode(Dimension dimension, string unit, double lowe
     /// <summary>True where a value just above zero is wanted: the lowest itself is not taken then.</summary>
     internal bool IsAboveLowest { get; init; }
 
+    /// <summary>What editors show as an example; found from dimension and range where left out.</summary>
+    internal string? Typical { get; init; }
+
     internal override bool TryRead(Spot spot, out double value)
     {
         value = double.NaN;
@@ -53,7 +56,7 @@ internal sealed class QuantityNode(Dimension dimension, string unit, double lowe
         JsonObject schema = dimension.MayBeBare
             ? new() { ["type"] = new JsonArray("number", "string"), ["pattern"] = dimension.Units.Count > 1 ? $"^{number} *\\S*$" : $"^{number}$" }
             : new() { ["type"] = "string", ["pattern"] = $"^{number}[ \\u00A0\\u202F]*([^0-9 .,]|1/).*$" };
-        schema["examples"] = new JsonArray(Example());
+        schema["examples"] = new JsonArray(Typical ?? Example());
         if (dimension.MayBeBare)
             (schema["minimum"], schema["maximum"]) = (lowest, highest);
         return schema;

@@ -10,11 +10,11 @@ namespace Thermal.Files.VehicleKeys;
 internal static class BoltKeys
 {
     private static readonly Field<PointBridge, string> Name = new("name", "What you call it.", Kinds.Name, bolt => bolt.Name) { IsRequired = true };
-    private static readonly Field<PointBridge, double> Diameter = new("diameter", "Diameter of the shank that passes the build-up from the outside inwards.", Kinds.Millimetres(0.001, 0.05), bolt => BoltOf(bolt)?.DiameterM);
+    private static readonly Field<PointBridge, double> Diameter = new("diameter", "Diameter of the shank that passes the build-up from the outside inwards.", Kinds.Millimetres(0.001, 0.05, "8 mm"), bolt => BoltOf(bolt)?.DiameterM);
     private static readonly Field<PointBridge, Material> Of = new("material", "What it is of; painted steel sheet (steel_sheet) where left out.", new MaterialNode(), bolt => DetailNodes.UnlessSteel(BoltOf(bolt)?.Material));
-    private static readonly Field<PointBridge, double> Head = new("head", "Diameter of head or washer on the room's side; left out for none.", Kinds.Millimetres(0.001, 0.2), bolt => HasHead(bolt) ? BoltOf(bolt)?.HeadM : null);
-    private static readonly Field<PointBridge, double> HeadThickness = new("head_thickness", "Thickness of head and washer together; belongs to head and outer_head.", Kinds.Millimetres(0, 0.05), bolt => HasHead(bolt) || BoltOf(bolt)?.OuterHeadM is not null ? BoltOf(bolt)?.HeadThicknessM : null);
-    private static readonly Field<PointBridge, double> OuterHead = new("outer_head", "Diameter of head or washer outside; left out for none.", Kinds.Millimetres(0.001, 0.2), bolt => BoltOf(bolt)?.OuterHeadM);
+    private static readonly Field<PointBridge, double> Head = new("head", "Diameter of head or washer on the room's side; left out for none.", Kinds.Millimetres(0.001, 0.2, "24 mm"), bolt => HasHead(bolt) ? BoltOf(bolt)?.HeadM : null);
+    private static readonly Field<PointBridge, double> HeadThickness = new("head_thickness", "Thickness of head and washer together; belongs to head and outer_head.", Kinds.Millimetres(0, 0.05, "6 mm"), bolt => HasHead(bolt) || BoltOf(bolt)?.OuterHeadM is not null ? BoltOf(bolt)?.HeadThicknessM : null);
+    private static readonly Field<PointBridge, double> OuterHead = new("outer_head", "Diameter of head or washer outside; left out for none.", Kinds.Millimetres(0.001, 0.2, "30 mm"), bolt => BoltOf(bolt)?.OuterHeadM);
     private static readonly Field<PointBridge, int> LayersOver = new("layers_over", "How many layers, counted from the room, lie unbroken over its head; 0 where the head shows in the room.", new WholeNode(0, 39), bolt => BoltOf(bolt)?.LayersOver) { Default = 0 };
     private static readonly Field<PointBridge, Bounded> Chi = new("chi", "In place of diameter: its point thermal transmittance from elsewhere.", Kinds.Span(new QuantityNode(Dimensions.PointTransmittance, "W/K", -1, 5)), bolt => Given(bolt)?.ChiWPerK);
     private static readonly Field<PointBridge, int> Count = new("count", "How many.", new WholeNode(0, 10_000), bolt => bolt.Count) { IsRequired = true };

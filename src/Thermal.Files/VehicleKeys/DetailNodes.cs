@@ -15,7 +15,7 @@ internal static class DetailNodes
     internal static Material Steel => MaterialLibrary.Find(SteelKey)!;
 
     /// <summary>A thickness of sheet.</summary>
-    internal static QuantityNode Sheet { get; } = Kinds.Millimetres(0.0003, 0.02);
+    internal static QuantityNode Sheet { get; } = Kinds.Millimetres(0.0003, 0.02, "1.2 mm");
 
     /// <summary>A strip or batten over a rib.</summary>
     internal static Map<OverRib> Over { get; } = OverMap();
@@ -28,7 +28,7 @@ internal static class DetailNodes
     private static Map<OverRib> OverMap()
     {
         Field<OverRib, Material> material = new("material", "What it is of: foam, tape, timber.", new MaterialNode(), over => over.Material) { IsRequired = true };
-        Field<OverRib, double> thickness = new("thickness", "Its thickness, such as 6 mm.", Kinds.Millimetres(0.0005, 0.1), over => over.ThicknessM) { IsRequired = true };
+        Field<OverRib, double> thickness = new("thickness", "Its thickness, such as 6 mm.", Kinds.Millimetres(0.0005, 0.1, "6 mm"), over => over.ThicknessM) { IsRequired = true };
         Field<OverRib, double> width = new("width", "Its width; as wide as what it lies on where left out.", Kinds.Millimetres(0.003, 0.4), over => over.WidthM);
         return new("a strip over a rib", [material, thickness, width], values =>
             new OverRib { Material = values.Of(material), ThicknessM = values.Of(thickness), WidthM = values.NumberOf(width) }) { IsShort = true };

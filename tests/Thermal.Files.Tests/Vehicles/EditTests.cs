@@ -40,6 +40,21 @@ public sealed class EditTests
     [InlineData(double.NaN)]
     public void A_thickness_outside_its_range_is_refused(double thicknessM) => Assert.Throws<ArgumentOutOfRangeException>(() => VehicleEdit.SetThickness(Text, "roof", 1, thicknessM));
 
+    /// <summary>45 mm of rib in 66 mm stay as they are; in 36 mm the reader says what does not fit, and the text is kept all the same.</summary>
+    [Theory]
+    [InlineData(0.080, "")]
+    [InlineData(0.030, "side ribs / depth: this hat rib is 45 mm deep, but the build-up inside the skin is only 36 mm")]
+    public void A_described_rib_is_not_touched_by_a_new_thickness(double thicknessM, string problem)
+    {
+        string edited = VehicleEdit.SetThickness(DetailVan.Text, "left side", 1, thicknessM);
+        Assert.Equal(DetailVan.Text.Replace("{material: xps, thickness: 60 mm}\n      - {material: steel_sheet", $"{{material: xps, thickness: {thicknessM * 1000:0} mm}}\n      - {{material: steel_sheet", StringComparison.Ordinal), edited);
+        Reading<Case> reading = VehicleFile.Read(edited, "details.yaml");
+        if (problem.Length > 0)
+            Assert.Contains(reading.Problems, found => $"{found.Where}: {found.What}".Contains(problem, StringComparison.Ordinal));
+        else
+            Assert.Equal(0.045, ((Envelope.Details.Rib)reading.Value!.Vehicle.Surfaces[0].Ribs[0].Detail!).DepthM);
+    }
+
     [Fact]
     public void A_byte_order_mark_does_not_shift_the_place() =>
         Assert.Equal("\uFEFF" + VehicleEdit.SetThickness(Text, "floor", 2, 0.05), VehicleEdit.SetThickness("\uFEFF" + Text, "floor", 2, 0.05));
