@@ -1,0 +1,78 @@
+using CsCheck;
+using Thermal.Bridges;
+using Thermal.Envelope;
+using Thermal.Envelope.Details;
+using Thermal.Materials;
+using static Thermal.Tests.Sketches;
+
+namespace Thermal.Tests.Property;
+
+/// <summary>Laws of described details in any build-up they fit.</summary>
+public class DetailLaws
+{
+    private const int Few = 12; // each try solves sections
+
+    private static readonly Material Steel = Sketches.Of(50, MaterialGroup.Metal);
+
+    private static readonly Gen<Stack> AnyWall = Gen.Select(Gen.Double[0.003, 0.02], Gen.Double[0.02, 0.08], Gen.Double[0.025, 0.05], Gen.Double[0.0006, 0.002])
+        .Select((lining, foam, conductivity, skin) => new Stack([Sheet(lining, 0.15, "lining"), Sheet(foam, conductivity, "foam"), Sheet(skin, 50, "skin")]));
+
+    private static readonly Gen<RibShape> AnyShape = Gen.Enum<RibShape>();
+
+    private static Rib Of(RibShape shape, double depthM) => new()
+    {
+        Shape = shape, Material = Steel, SheetM = 0.0015, DepthM = depthM, CrownM = shape == RibShape.Plate ? 0 : 0.04,
+        FootM = shape is RibShape.Box or RibShape.Plate ? 0 : 0.015,
+    };
+
+    private static double FoamM(Stack wall) => wall.Layers[1].ThicknessM;
+
+    private static SolvedLine Solve(LineDetail detail, Stack wall) => DetailSolver.Solve(detail, DetailPlace.InWall(wall, 0.4));
+
+    [Fact]
+    public void A_deeper_rib_of_filled_section_never_loses_less() => Gen.Select(AnyWall, AnyShape, Gen.Double[0.3, 1], Gen.Double[0.3, 1]).Sample((wall, shape, one, other) =>
+    {
+        Material foam = ((SolidLayer)wall.Layers[1]).Material;
+        Rib Filled(double share) => Of(shape, share * FoamM(wall)) with { Filling = shape is RibShape.Hat or RibShape.Box ? foam : null };
+        SolvedLine shallow = Solve(Filled(Math.Min(one, other)), wall), deep = Solve(Filled(Math.Max(one, other)), wall);
+        return deep.PsiWPerMK.High >= shallow.PsiWPerMK.Low && deep.ColdestFactor <= shallow.ColdestFactor + deep.ColdestErrorFactor + shallow.ColdestErrorFactor + 0.003;
+    }, iter: Few);
+
+    /// <summary>A strip that insulates at least as well as what it takes the place of.</summary>
+    [Fact]
+    public void A_strip_over_a_rib_never_makes_it_worse() => Gen.Select(AnyWall, AnyShape, Gen.Double[0.1, 0.9], Gen.Double[0.015, 0.025]).Sample((wall, shape, share, conductivity) =>
+    {
+        Rib rib = Of(shape, 0.7 * FoamM(wall));
+        OverRib strip = new() { Material = Sketches.Of(conductivity), ThicknessM = share * 0.3 * FoamM(wall), WidthM = 0.05 };
+        SolvedLine without = Solve(rib, wall), with = Solve(rib with { Over = strip }, wall);
+        return with.PsiWPerMK.Low <= without.PsiWPerMK.High && with.ColdestFactor >= without.ColdestFactor - with.ColdestErrorFactor - without.ColdestErrorFactor - 0.003;
+    }, iter: Few);
+
+    /// <summary>ISO 6946: true U lies between the limits that let heat spread nowhere and everywhere.</summary>
+    [Fact]
+    public void Battens_lie_between_the_limits_of_the_combined_method() => Gen.Select(AnyWall, Gen.Double[0.1, 0.3], Gen.Double[0.01, 0.1]).Sample((wall, conductivity, widthM) =>
+    {
+        Material timber = Sketches.Of(conductivity, MaterialGroup.Wood);
+        SolvedLine solved = Solve(new Batten { Material = timber, WidthM = widthM, DepthM = FoamM(wall) }, wall);
+        StackTransmittance limits = Transmittance.Of(wall.WithLayer(1, (SolidLayer)wall.Layers[1] with { Battens = new(timber, widthM / 0.4) }), FlowDirection.Horizontal, 0.13, 0.04);
+        double play = (solved.PsiWPerMK.High - solved.PsiWPerMK.Low) / 2 / 0.4, found = solved.UWithRibsWPerM2K!.Value;
+        return found + play >= 1 / limits.UpperLimitM2KPerW && found - play <= 1 / limits.LowerLimitM2KPerW;
+    }, iter: Few);
+
+    [Fact]
+    public void The_coldest_point_is_colder_than_the_plain_wall_and_colder_still_with_the_films_for_mould() => Gen.Select(AnyWall, AnyShape).Sample((wall, shape) =>
+    {
+        SolvedLine solved = Solve(Of(shape, 0.9 * FoamM(wall)), wall);
+        double plain = 1 - 0.13 * solved.PlainUWPerM2K;
+        return solved.MouldFactor < solved.ColdestFactor && solved.ColdestFactor < plain && solved.MouldFactor > 0;
+    }, iter: Few);
+
+    /// <summary>Far enough apart neighbours do not feel each other: ψ is that of one alone.</summary>
+    [Fact]
+    public void One_alone_is_as_one_of_many_far_apart() => Gen.Select(AnyWall, AnyShape).Sample((wall, shape) =>
+    {
+        Rib rib = Of(shape, 0.9 * FoamM(wall));
+        SolvedLine alone = DetailSolver.Solve(rib, DetailPlace.InWall(wall)), apart = DetailSolver.Solve(rib, DetailPlace.InWall(wall, 1.5));
+        return alone.PsiWPerMK.Low <= apart.PsiWPerMK.High && apart.PsiWPerMK.Low <= alone.PsiWPerMK.High && alone.UWithRibsWPerM2K is null;
+    }, iter: Few);
+}
