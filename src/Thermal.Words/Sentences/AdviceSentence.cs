@@ -23,6 +23,7 @@ public static class AdviceSentence
             Change.AddRetarder => $"put a vapour retarder of s_d {figures.Write(Shown.DiffusionThickness, Advice.TrialRetarderM)} behind the lining of {where}",
             Change.BondedFoam => $"glue closed-cell foam to the skin of {where} without gaps, instead of wool",
             Change.MoreInsulation => $"add {figures.Thickness(Advice.TrialThicknessM)} to the layer that insulates {where} most",
+            Change.StripOverRibs => $"stick a strip of closed-cell foam, {figures.Thickness(Advice.TrialStripM)} thick, over the ribs of {where}",
             Change.RunFan => $"run a roof fan at {figures.AirPerHour(Advice.TrialFanM3PerH)} all night, with an inlet open",
             Change.DryElsewhere => "dry wet clothes and kit somewhere else",
             Change.CoverOutside => $"put covers outside over {item.Where}",

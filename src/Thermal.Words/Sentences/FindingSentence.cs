@@ -16,7 +16,8 @@ public static class FindingSentence
         FindingKind.HeaterTooSmall or FindingKind.BatteryTooSmall or FindingKind.HeaterCycles
             or FindingKind.DieselWaxes or FindingKind.ButaneDoesNotBoil => OfHeating(finding, assessment, figures),
         FindingKind.StaleAir or FindingKind.VentsTooSmall or FindingKind.NotByVentilating => OfAir(finding, assessment, figures),
-        FindingKind.StaysWet or FindingKind.WaterTrapped or FindingKind.Mould or FindingKind.TankFreezes => OfWater(finding, assessment, advice, figures),
+        FindingKind.StaysWet or FindingKind.WaterTrapped or FindingKind.Mould or FindingKind.TankFreezes
+            or FindingKind.BridgeFrosts or FindingKind.BridgeDrips => OfWater(finding, assessment, advice, figures),
         _ => OfTheFile(finding, assessment, figures),
     };
 
@@ -67,6 +68,8 @@ public static class FindingSentence
                 $"{Grammar.Capital(Grammar.The(where))} holds up to {figures.GramsPerArea(figure)} of water and does not dry within the year, because what gets to the cold side cannot leave through the skin. {HelpsMost(where, advice, figures)}",
             FindingKind.WaterTrapped =>
                 $"{Grammar.Capital(where)}: this layer can take up water between two tight ones, and room air can reach it, so what gets in stays in. Foam bonded without gaps in its place, or one tight plane instead of two, changes it most.",
+            FindingKind.BridgeFrosts or FindingKind.BridgeDrips =>
+                $"{Grammar.Capital(where)}: {(finding.Kind == FindingKind.BridgeFrosts ? "frost" : "dew")} forms on its coldest inner line on the cold night, {figures.Difference(figure)} below the {(finding.Kind == FindingKind.BridgeFrosts ? "frost" : "dew")} point of the room's air, because it carries the cold through the insulation. A strip of closed-cell foam over it, or drier air in the room, changes it most.",
             FindingKind.Mould =>
                 $"Mould can grow at {Grammar.The(where)}: {(figure >= 1 ? "the surface is wet through the worst month" : $"humidity at the surface is {figures.Percent(figure)} over the worst month")}, and 80 % is enough for it. A warmer surface there or drier air in the room changes it most.",
             _ =>
@@ -79,6 +82,8 @@ public static class FindingSentence
         string where = Grammar.Capital(finding.Where);
         return finding.Kind switch
         {
+            FindingKind.DetailNotConverged =>
+                $"{where}: its section is too fine to be solved as closely as asked: its flow still changed by {figures.Percent(finding.FigureInItsUnit)} in the last step. Its figures are only as sure as their stated bounds; leaving out the smallest pieces settles it.",
             FindingKind.StaleBridge =>
                 $"{where}: the given ψ or χ was found for another build-up, so its share of the loss is not known any more. A value found for the layers as they are now settles it.",
             FindingKind.BridgeWithoutBuildUp =>

@@ -10,7 +10,7 @@ public static class Findings
     private const int ToldTogetherFrom = 3;
 
     private static readonly HashSet<FindingKind> Alike =
-        [FindingKind.Mould, FindingKind.StaleBridge, FindingKind.BridgeWithoutBuildUp, FindingKind.AreaAlone, FindingKind.LimitsFarApart, FindingKind.WaterTrapped, FindingKind.StaysWet];
+        [FindingKind.Mould, FindingKind.BridgeFrosts, FindingKind.BridgeDrips, FindingKind.DetailNotConverged, FindingKind.StaleBridge, FindingKind.BridgeWithoutBuildUp, FindingKind.AreaAlone, FindingKind.LimitsFarApart, FindingKind.WaterTrapped, FindingKind.StaysWet];
 
     /// <summary>The sentences, worst first.</summary>
     /// <param name="assessment">What was found.</param>

@@ -63,8 +63,8 @@ public static class Assess
     private static PanelAnswer Panel(Case asked, Surface surface, ZoneState cold)
     {
         double wind = asked.ColdNight.WindMPerS;
-        StackTransmittance found = Transmittance.Of(surface.Stack, surface.Direction, SurfaceResistance.InsideM2KPerW(surface.Direction), surface.OutsideFilmM2KPerW(wind));
-        double bridges = surface.Ribs.Sum(rib => rib.LossWPerK) + surface.Bolts.Sum(bolt => bolt.LossWPerK), loss = 0, coldest = double.MaxValue;
+        StackTransmittance found = PanelAnswer.Between(surface, wind);
+        double loss = 0, coldest = double.MaxValue;
         foreach (HeatPath path in cold.Shell.PathSpan)
             if (path.Panel == surface.Name) loss += path.CoefficientWPerK * (cold.TemperaturesC[path.Zone] - Outer(path.OtherZone, path.SkyShareRatio));
         foreach (ColdPlace place in cold.Shell.PlaceSpan)
@@ -74,7 +74,7 @@ public static class Assess
         {
             Surface = surface,
             Transmittance = found,
-            UWithRibsWPerM2K = surface.OpaqueAreaM2 > 1e-6 ? found.UWPerM2K + bridges / surface.OpaqueAreaM2 : found.UWPerM2K,
+            UWithRibsWPerM2K = PanelAnswer.WithRibsWPerM2K(surface, found),
             TemperaturesAtFacesC = FaceTemperatures.AtFacesC(found, cold.TemperaturesC[zone], Outer(other, Shell.SkyShareRatio(surface, wind))),
             LossW = loss,
             ColdestC = coldest,

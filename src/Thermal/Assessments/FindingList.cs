@@ -57,17 +57,27 @@ internal static class FindingList
             if (damp.Verdict == DampVerdict.StaysWet) yield return new(FindingKind.StaysWet, damp.Name, damp.Year!.PeakGPerM2);
             if (damp.TrappedLayer is { } layer) yield return new(FindingKind.WaterTrapped, $"{damp.Name}, {layer}");
         }
+        foreach (BridgeAnswer bridge in found.Bridges)
+            if (bridge.ToSpareK < 0 && !IsBesideGlass(bridge))
+                yield return new(bridge.IsFrost ? FindingKind.BridgeFrosts : FindingKind.BridgeDrips, $"{bridge.Panel}, {bridge.Name}", -bridge.ToSpareK.Value);
         // One for each panel, its worst place: the list of all stands in the assessment.
         foreach (MouldAnswer mould in found.Mould.DistinctBy(mould => mould.Panel))
             if (mould.CanGrow) yield return new(FindingKind.Mould, mould.Name, mould.SurfaceHumidityFraction);
     }
 
+    /// <summary>Single glass gets wet before its edge does, and that is told of the covers.</summary>
+    private static bool IsBesideGlass(BridgeAnswer bridge) => bridge.Solved?.Place.Opening?.Glazing is not null;
+
     private static IEnumerable<Finding> Data(Assessment found)
     {
+        foreach (BridgeAnswer bridge in found.Bridges)
+            if (bridge.Solved is { Loss: var section } && !section.IsConverged)
+                yield return new(FindingKind.DetailNotConverged, $"{bridge.Panel}, {bridge.Name}", section.DoublingChangeFraction);
         foreach (PanelAnswer panel in found.Panels)
         {
             string? signature = panel.Surface.Ribs.Count + panel.Surface.Bolts.Count == 0 ? null : panel.Surface.Stack.Signature;
-            IEnumerable<(string Name, string? GivenFor)> bridges = panel.Surface.Ribs.Select(rib => (rib.Name, rib.GivenFor)).Concat(panel.Surface.Bolts.Select(bolt => (bolt.Name, bolt.GivenFor)));
+            IEnumerable<(string Name, string? GivenFor)> bridges = panel.Surface.Ribs.Where(rib => rib.Detail is null).Select(rib => (rib.Name, rib.GivenFor))
+                .Concat(panel.Surface.Bolts.Where(bolt => bolt.Detail is null).Select(bolt => (bolt.Name, bolt.GivenFor)));
             foreach ((string name, string? givenFor) in bridges)
                 if (givenFor is null) yield return new(FindingKind.BridgeWithoutBuildUp, $"{panel.Surface.Name}, {name}");
                 else if (givenFor != signature) yield return new(FindingKind.StaleBridge, $"{panel.Surface.Name}, {name}");

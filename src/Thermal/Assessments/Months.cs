@@ -1,6 +1,7 @@
 using Thermal.Air;
 using Thermal.Climates;
 using Thermal.Envelope;
+using Thermal.Envelope.Details;
 using Thermal.Materials;
 using Thermal.Moisture;
 using Thermal.Zones;
@@ -35,7 +36,7 @@ internal sealed record Months(IReadOnlyList<ZoneState> Lived, IReadOnlyList<doub
         return [.. Enumerable.Range(0, state.TemperaturesC.Count).Select(zone => outside + closed * (state.VapourPa(zone) - outside))];
     }
 
-    /// <summary>Mould on inner surfaces by the months lived in, worst first. Only faces that mould can live on: not glass, frames and bare metal.</summary>
+    /// <summary>Mould on inner surfaces by the months lived in, worst first. Only faces that mould can live on: not glass, frames, edges of openings and bare metal.</summary>
     internal static IReadOnlyList<MouldAnswer> Mould(Case asked, Months? months)
     {
         if (months is null) return [];
@@ -61,10 +62,15 @@ internal sealed record Months(IReadOnlyList<ZoneState> Lived, IReadOnlyList<doub
 
     private static bool CanHoldMould(Vehicle vehicle, ColdPlace place)
     {
-        if (place is { Kind: SurfaceKind.Bridge, Opening: not null }) return false;
         if (place.Kind is SurfaceKind.Glass or SurfaceKind.Frame or SurfaceKind.BehindLining) return false;
         Surface surface = vehicle.Surfaces.First(other => other.Name == place.Panel);
+        if (place.Kind == SurfaceKind.Bridge && (place.Opening is not null || IsBareMetal(surface, place))) return false;
         Stack stack = surface.Openings.FirstOrDefault(opening => opening.Name == place.Opening)?.Leaf ?? surface.Stack;
         return stack.Layers[0] is SolidLayer { Material.MouldClass: not null and not MouldClass.Resistant };
     }
+
+    /// <summary>A rib or bolt head that shows in the room.</summary>
+    private static bool IsBareMetal(Surface surface, ColdPlace place) =>
+        surface.Ribs.Any(rib => rib.Detail is Rib { IsBare: true } && $"{surface.Name}, {rib.Name}" == place.Name)
+        || surface.Bolts.Any(bolt => bolt.Detail is Bolt { LayersOver: 0 } && $"{surface.Name}, {bolt.Name}" == place.Name);
 }

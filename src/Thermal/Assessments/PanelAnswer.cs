@@ -17,4 +17,15 @@ public sealed record PanelAnswer
     public required double LossW { get; init; }
     /// <summary>Coldest inner surface of the panel on the cold night, glass and ribs included, °C.</summary>
     public required double ColdestC { get; init; }
+
+    /// <summary>Transmittance between ribs with the loss films.</summary>
+    internal static StackTransmittance Between(Surface surface, double windMPerS) =>
+        Envelope.Transmittance.Of(surface.Stack, surface.Direction, SurfaceResistance.InsideM2KPerW(surface.Direction), surface.OutsideFilmM2KPerW(windMPerS));
+
+    /// <summary>The same with ribs and bolts spread over the opaque area, W/(m²·K).</summary>
+    internal static double WithRibsWPerM2K(Surface surface, StackTransmittance between)
+    {
+        double bridgesWPerK = surface.Ribs.Sum(rib => rib.LossWPerK) + surface.Bolts.Sum(bolt => bolt.LossWPerK);
+        return surface.OpaqueAreaM2 > 1e-6 ? between.UWPerM2K + bridgesWPerK / surface.OpaqueAreaM2 : between.UWPerM2K;
+    }
 }

@@ -48,10 +48,16 @@ public enum FindingKind
     StaysWet,
     /// <summary>Water is trapped between two tight planes that air can reach.</summary>
     WaterTrapped,
+    /// <summary>A described detail was not solved as closely as asked; the figure is how much its flow changed when every cell was halved, fraction.</summary>
+    DetailNotConverged,
     /// <summary>A given ψ or χ belongs to another build-up.</summary>
     StaleBridge,
     /// <summary>A given ψ or χ does not say which build-up it belongs to.</summary>
     BridgeWithoutBuildUp,
+    /// <summary>Frost at a rib or bolt on the cold night; the figure is how far its coldest inner point is below the frost point, K.</summary>
+    BridgeFrosts,
+    /// <summary>Dew at a rib or bolt on the cold night; the figure is how far its coldest inner point is below the dew point, K.</summary>
+    BridgeDrips,
     /// <summary>Mould: a surface above 80 % by the month's mean; the figure is that humidity, fraction.</summary>
     Mould,
     /// <summary>No air exchange keeps the humidity wanted on the mild night.</summary>

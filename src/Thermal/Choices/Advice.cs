@@ -1,5 +1,7 @@
 using Thermal.Assessments;
+using Thermal.Bridges;
 using Thermal.Envelope;
+using Thermal.Envelope.Details;
 using Thermal.Materials;
 
 namespace Thermal.Choices;
@@ -11,6 +13,8 @@ public static class Advice
     public const double TrialFanM3PerH = 40;
     /// <summary>Thickness added in the trial, m. Source: OURS.</summary>
     public const double TrialThicknessM = 0.01;
+    /// <summary>Strip tried over described ribs, m. Source: OURS.</summary>
+    public const double TrialStripM = 0.01;
     /// <summary>Vapour retarder tried behind the lining, s_d in m. Source: OURS.</summary>
     public const double TrialRetarderM = 10;
     /// <summary>Panels for which changes of their own are tried: the wettest and the ones that lose most. Source: OURS.</summary>
@@ -19,10 +23,15 @@ public static class Advice
 
     /// <summary>Tries the list.</summary>
     /// <param name="kept">The assessment to compare with.</param>
+    /// <param name="cache">Sections of details solved before, such as those of the assessment; null starts an empty one.</param>
     /// <returns>Every trial with its effects, most build-ups dried first, then most water kept out of them over the year, then off cold surfaces, then watts saved. Trials that change nothing are left out.</returns>
-    /// <remarks>A given ψ keeps its value in a thickness trial although it belongs to another build-up.</remarks>
-    public static IReadOnlyList<AdviceItem> Of(Assessment kept)
+    /// <remarks>
+    /// A given ψ keeps its value in a thickness trial although it belongs to another build-up; described ribs are solved anew. A trial in which one
+    /// no longer fits is left out. A strip is paid for with headroom where there is no room for it over the crown.
+    /// </remarks>
+    public static IReadOnlyList<AdviceItem> Of(Assessment kept, BridgeCache? cache = null)
     {
+        BridgeCache known = cache ?? new();
         Case asked = kept.Case;
         List<AdviceItem> items = [];
         foreach (BuildUpDamp damp in kept.BuildUps.Where(damp => damp.Verdict != DampVerdict.Dry && damp.Name == damp.Panel)
@@ -36,8 +45,12 @@ public static class Advice
                 Try(Change.BondedFoam, damp.Panel, Changed.Panel(asked, damp.Panel, s => WithBondedFoam(s, foam)));
         }
         foreach (PanelAnswer panel in kept.Panels.OrderByDescending(panel => panel.LossW).Take(PanelsTried))
-            if (panel.Surface.Outside != OuterSide.OtherZone && Thicknesses.MainLayer(panel) is { } layer)
+        {
+            if (panel.Surface.Outside == OuterSide.OtherZone) continue;
+            if (RibChoices.WithStrips(panel.Surface, TrialStripM) is { } covered) Try(Change.StripOverRibs, panel.Surface.Name, Changed.Panel(asked, panel.Surface.Name, _ => covered));
+            if (Thicknesses.MainLayer(panel) is { } layer)
                 Try(Change.MoreInsulation, panel.Surface.Name, Thicknesses.With(asked, panel.Surface.Name, layer, panel.Surface.Stack.Layers[layer].ThicknessM + TrialThicknessM));
+        }
         if (asked.Habits.FanAtNightM3PerH < TrialFanM3PerH)
             Try(Change.RunFan, asked.Vehicle.Living.Name, asked with { Habits = asked.Habits with { FanAtNightM3PerH = TrialFanM3PerH } });
         if (asked.Habits.DryingPerDayG > 0) Try(Change.DryElsewhere, asked.Vehicle.Living.Name, asked with { Habits = asked.Habits with { DryingPerDayG = 0 } });
@@ -48,7 +61,8 @@ public static class Advice
 
         void Try(Change change, string where, Case tried)
         {
-            Assessment found = Assess.UsualOf(tried);
+            if (SolvedVehicle.Unfit(tried.Vehicle).Count > 0) return;
+            Assessment found = Assess.UsualOf(tried, known);
             AdviceItem item = new(change, where, Water(kept) - Water(found), kept.ColdNight.LossW - found.ColdNight.LossW,
                 Held(kept) - Held(found), StillWet(kept) - StillWet(found),
                 Living(kept) - Living(found), (kept.Space.HeadroomM - found.Space.HeadroomM) ?? 0);
@@ -65,6 +79,7 @@ public static class Advice
             {
                 Name = "vapour retarder", Material = film with { FilmDiffusionThicknessM = Bounded.Stated(TrialRetarderM) }, ThicknessM = 0.0002,
             }, .. surface.Stack.Layers.Skip(1)]) { GapLevel = surface.Stack.GapLevel },
+            Bolts = [.. surface.Bolts.Select(bolt => bolt.Detail is Bolt { LayersOver: > 0 } through ? bolt with { Detail = through with { LayersOver = through.LayersOver + 1 } } : bolt)],
         };
     }
 

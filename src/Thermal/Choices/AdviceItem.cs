@@ -23,6 +23,8 @@ public enum Change
     BondedFoam,
     /// <summary>10 mm more of the layer that insulates most.</summary>
     MoreInsulation,
+    /// <summary>A 10 mm strip of closed-cell foam over described ribs that have none.</summary>
+    StripOverRibs,
     /// <summary>Roof fan at 40 m³/h all night.</summary>
     RunFan,
     /// <summary>Wet clothes dried elsewhere.</summary>

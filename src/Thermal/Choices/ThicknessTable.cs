@@ -1,4 +1,5 @@
 using Thermal.Assessments;
+using Thermal.Bridges;
 
 namespace Thermal.Choices;
 
@@ -9,7 +10,16 @@ namespace Thermal.Choices;
 /// <param name="KeptThicknessM">Its thickness in the case, m.</param>
 /// <param name="FuelUnit">Unit of the fuel figures: L, kg or kWh.</param>
 /// <param name="Rows">Ascending thickness; the kept one is among them.</param>
-public sealed record ThicknessTable(string Panel, string Layer, int LayerIndex, double KeptThicknessM, string FuelUnit, IReadOnlyList<ThicknessRow> Rows);
+public sealed record ThicknessTable(string Panel, string Layer, int LayerIndex, double KeptThicknessM, string FuelUnit, IReadOnlyList<ThicknessRow> Rows)
+{
+    /// <summary>Thicknesses sold that have no row, ascending: a described rib, bolt or edge does not fit in them.</summary>
+    public IReadOnlyList<ThicknessLeftOut> LeftOut { get; init; } = [];
+}
+
+/// <summary>A thickness without a row.</summary>
+/// <param name="ThicknessM">Thickness, m.</param>
+/// <param name="Reason">The first thing that does not fit.</param>
+public sealed record ThicknessLeftOut(double ThicknessM, UnfitDetail Reason);
 
 /// <summary>One thickness.</summary>
 public sealed record ThicknessRow
@@ -40,6 +50,6 @@ public sealed record ThicknessRow
     public required double ColdestC { get; init; }
     /// <summary>Watts the next 10 mm save from here, W; negative never, null at the last row.</summary>
     public double? NextTenMmSaveW { get; init; }
-    /// <summary>True where a given ψ or χ belongs to another thickness: the row's bridges are then only a guess.</summary>
+    /// <summary>True where a given ψ or χ belongs to another thickness: the row's bridges are then only a guess. Described ones are solved anew in every row.</summary>
     public required bool BridgesStale { get; init; }
 }

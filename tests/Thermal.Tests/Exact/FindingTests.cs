@@ -31,7 +31,7 @@ public class FindingTests
 
     public static TheoryData<FindingKind> Causes => [.. new[]
     {
-        FindingKind.HeaterTooSmall, FindingKind.StaleAir, FindingKind.VentsTooSmall, FindingKind.WaterTrapped, FindingKind.StaleBridge, FindingKind.BridgeWithoutBuildUp,
+        FindingKind.HeaterTooSmall, FindingKind.StaleAir, FindingKind.VentsTooSmall, FindingKind.WaterTrapped, FindingKind.StaleBridge, FindingKind.BridgeWithoutBuildUp, FindingKind.BridgeFrosts, FindingKind.BridgeDrips,
         FindingKind.TankFreezes, FindingKind.DieselWaxes, FindingKind.ButaneDoesNotBoil, FindingKind.BatteryTooSmall, FindingKind.LimitsFarApart, FindingKind.AreaAlone,
     }];
 
@@ -51,6 +51,8 @@ public class FindingTests
         }), "roof, wool"),
         FindingKind.StaleBridge => (WithRoof(surface => surface with { Stack = PlausibleVan.Wall(0.040) }), "roof, ribs"),
         FindingKind.BridgeWithoutBuildUp => (WithRoof(surface => surface with { LiningFit = LiningFit.Bonded, Ribs = [surface.Ribs[0] with { GivenFor = null }] }), "roof, ribs"),
+        FindingKind.BridgeFrosts => (WithRoof(surface => surface with { Ribs = [surface.Ribs[0] with { ColdestFactor = 0.1 }] }), "roof, ribs"),
+        FindingKind.BridgeDrips => (WithRoof(surface => surface with { Ribs = [surface.Ribs[0] with { ColdestFactor = 0.1 }] }) with { ColdNight = Sound.ColdNight with { OutsideC = 3 } }, "roof, ribs"),
         FindingKind.TankFreezes => (Sound with { Tanks = [new() { Name = "bare tank", WaterL = 20, AreaM2 = 0.6 }] }, "bare tank"),
         FindingKind.DieselWaxes => (Sound with { ColdNight = Sound.ColdNight with { OutsideC = -25 } }, "diesel air and water heater (6 kW)"),
         FindingKind.ButaneDoesNotBoil => (Sound with { Habits = Sound.Habits with { CookerFuel = Fuel.Butane } }, "gas bottle outside"),

@@ -1,6 +1,8 @@
 using CsCheck;
 using Thermal.Air;
+using Thermal.Bridges;
 using Thermal.Envelope;
+using Thermal.Envelope.Details;
 using Thermal.Materials;
 using Thermal.Zones;
 using static Thermal.Tests.Sketches;
@@ -37,6 +39,19 @@ internal static class AnyVehicle
 
     /// <summary>A vehicle of three zones drawn from 80 numbers between 0 and 1.</summary>
     internal static readonly Gen<Vehicle> AnyBody = Gen.Double[0, 1].Array[80].Select(Draw);
+
+    /// <summary>The same with a hat of any depth that fits in its side, solved in a wind of 3 m/s.</summary>
+    internal static readonly Gen<Vehicle> AnyDescribedBody = Gen.Select(AnyBody, Gen.Double[0.35, 1], Gen.Double[0.01, 0.06]).Select((vehicle, share, crownM) => SolvedVehicle.Of(vehicle with
+    {
+        Surfaces = [.. vehicle.Surfaces.Select(surface => surface.Name == "side" ? surface with { Ribs = [Hat(surface.Ribs[0], share * (surface.Stack.ThicknessM - 0.001), crownM)] } : surface)],
+    }, 3, new BridgeCache()));
+
+    private static LinearBridge Hat(LinearBridge rib, double depthM, double crownM) => rib with
+    {
+        Detail = new Rib { Shape = RibShape.Hat, Material = Of(50, MaterialGroup.Metal), SheetM = 0.0008, DepthM = Math.Max(0.003, depthM), CrownM = crownM, FootM = 0.01 },
+        PsiWPerMK = null,
+        ColdestFactor = null,
+    };
 
     internal static Shell ShellIn(this Vehicle vehicle, ZoneInputs night) => Shell.Of(vehicle, night.WindMPerS, MoistAir.DryAirDensityKgPerM3(night.LivingC, 0, night.AirPressurePa));
 

@@ -83,6 +83,13 @@ public class EnvelopeRefusals
         Refused("EdgePsiWPerMK", () => Window with { EdgePsiWPerMK = value });
     }
 
+    [Theory, InlineData(double.NaN), InlineData(-0.1), InlineData(1.1)]
+    public void A_temperature_factor_of_an_edge_lies_between_none_and_one(double value)
+    {
+        Refused("EdgeColdestFactor", () => Window with { EdgeColdestFactor = value });
+        Refused("EdgeMouldFactor", () => Window with { EdgeMouldFactor = value });
+    }
+
     [Theory, InlineData(0.3, 0.2, 0.4), InlineData(0.1, 0.2, 0.15), InlineData(0.3, 0.2, 0.1)]
     public void A_span_that_does_not_hold_its_value_is_refused(double low, double value, double high) =>
         Refused("PsiWPerMK", () => new LinearBridge { Name = "rib", PsiWPerMK = new(low, value, high, "OURS", ""), LengthM = 1 });
