@@ -18,7 +18,7 @@ public static class Conduction
     /// (Dirichlet's principle), the cell scheme at most as much (Thomson's principle); so with power matrices U and C of the two and G of the truth,
     /// U − G and G − C have no negative eigenvalue. The answer is the middle; with D = U − C, a coefficient G_ij is off by at most ½·√(D_ii·D_jj).
     /// Lines are halved where the schemes differ most until the flow of every environment alone 1 K warmer than the rest is within the accuracy asked for.
-    /// The temperatures are those of the vertex scheme: not bounded, judged by their change in the last round.
+    /// The temperatures are those of the vertex scheme, on flat surfaces the mean of both schemes: not bounded, judged by their change in the last round.
     /// Where two environments with R_s 0 meet, no finite flow exists: temperatures are found, but the result never counts as converged.
     /// Source: ISO-10211, numerical method and criterion of subdivision; OURS for the bounds and the refinement.
     /// </remarks>

@@ -1,131 +1,106 @@
-using System.Numerics;
+using Thermal.Numerics;
 
 namespace Thermal.Bridges;
 
-/// <summary>Temperatures of the points of a lattice.</summary>
-internal static class LatticeSolve
+/// <summary>Temperatures of the points of a lattice: directly in two directions, by iteration in three, where a factor would not fit into memory.</summary>
+internal sealed class LatticeSolve
 {
-    // Relative residual of the iterative solve; its error enters powers squared.
+    // Chosen by us: the error of a field enters powers squared, so this leaves bounds exact to rounding and temperatures to far below any accuracy asked for.
     private const double Residual = 1e-10;
+    private const int MostIterations = 20_000;
+
+    private readonly Lattice _lattice;
+    private readonly int[] _node;
+    private readonly double[] _own;
+    private readonly SparseSymmetric _matrix = new();
+
+    private LatticeSolve(Lattice lattice)
+    {
+        _lattice = lattice;
+        _node = new int[lattice.Count];
+        int count = 0;
+        for (int i = 0; i < _node.Length; i++) _node[i] = lattice.State[i] == Lattice.Free ? count++ : -1;
+        _own = new double[count];
+        foreach (Tie tie in lattice.Ties)
+            if (_node[tie.Point] >= 0) _own[_node[tie.Point]] += tie.WPerK;
+        Assemble();
+    }
 
     /// <summary>For each environment but the last at 1 K and all others at 0: the temperature of every point; 0 where there is no piece.</summary>
     internal static double[][] Fields(Lattice lattice)
     {
-        double[] diagonal = Diagonal(lattice);
-        double[][] fields = [.. Enumerable.Range(0, Math.Max(0, lattice.EnvironmentCount - 1)).Select(e => Sources(lattice, e))];
-        if (lattice.Edges[2].Length == 0) Band(lattice, diagonal, fields);
-        else
-            for (int e = 0; e < fields.Length; e++) fields[e] = Iterate(lattice, diagonal, fields[e]);
-        for (int e = 0; e < fields.Length; e++)
-            for (int i = 0; i < lattice.Count; i++)
-                if (lattice.State[i] != Lattice.Free) fields[e][i] = lattice.State[i] == -2 - e ? 1 : 0;
-        return fields;
+        LatticeSolve solve = new(lattice);
+        double[][] nodes = [.. Enumerable.Range(0, Math.Max(0, lattice.EnvironmentCount - 1)).Select(solve.Sources)];
+        if (solve._own.Length > 0 && nodes.Length > 0)
+        {
+            if (lattice.Edges[2].Length == 0) solve.Factor(nodes);
+            else solve.Iterate(nodes);
+        }
+        return [.. nodes.Select(solve.AtPoints)];
     }
 
-    private static double[] Diagonal(Lattice lattice)
+    private void Assemble()
     {
-        double[] diagonal = new double[lattice.Count];
+        int most = 3 * _lattice.Count, count = 0;
+        int[] from = new int[most], to = new int[most];
+        double[] conductances = new double[most];
         for (int axis = 0; axis < 3; axis++)
-            for (int i = 0; i < lattice.Edges[axis].Length; i++)
+        {
+            double[] edges = _lattice.Edges[axis];
+            for (int i = 0, stride = _lattice.Strides[axis]; i + stride < edges.Length; i++)
             {
-                double edge = lattice.Edges[axis][i];
-                if (edge == 0) continue;
-                diagonal[i] += edge;
-                diagonal[i + lattice.Strides[axis]] += edge;
+                int one = _node[i], other = _node[i + stride];
+                if (edges[i] == 0) continue;
+                if (one >= 0 && other >= 0) (from[count], to[count], conductances[count++]) = (one, other, edges[i]);
+                else if (one >= 0) _own[one] += edges[i];
+                else if (other >= 0) _own[other] += edges[i];
             }
-        foreach (Tie tie in lattice.Ties) diagonal[tie.Point] += tie.WPerK;
-        return diagonal;
+        }
+        _matrix.Assemble(_own, from.AsSpan(0, count), to.AsSpan(0, count), conductances.AsSpan(0, count));
     }
 
-    // What reaches each free point from the environment at 1 K.
-    private static double[] Sources(Lattice lattice, int environment)
+    // What reaches each node from the environment at 1 K.
+    private double[] Sources(int environment)
     {
-        double[] sources = new double[lattice.Count];
-        foreach (Tie tie in lattice.Ties)
-            if (tie.Environment == environment) sources[tie.Point] += tie.WPerK;
+        double[] sources = new double[_own.Length];
+        foreach (Tie tie in _lattice.Ties)
+            if (tie.Environment == environment && _node[tie.Point] >= 0) sources[_node[tie.Point]] += tie.WPerK;
         for (int axis = 0; axis < 3; axis++)
-            for (int i = 0, stride = lattice.Strides[axis]; i + stride < lattice.Edges[axis].Length; i++)
+        {
+            double[] edges = _lattice.Edges[axis];
+            for (int i = 0, stride = _lattice.Strides[axis]; i + stride < edges.Length; i++)
             {
-                if (lattice.State[i] == -2 - environment) sources[i + stride] += lattice.Edges[axis][i];
-                if (lattice.State[i + stride] == -2 - environment) sources[i] += lattice.Edges[axis][i];
+                if (_lattice.State[i] == -2 - environment && _node[i + stride] >= 0) sources[_node[i + stride]] += edges[i];
+                if (_lattice.State[i + stride] == -2 - environment && _node[i] >= 0) sources[_node[i]] += edges[i];
             }
-        for (int i = 0; i < sources.Length; i++) if (lattice.State[i] != Lattice.Free) sources[i] = 0;
+        }
         return sources;
     }
 
-    private static double Coupled(Lattice lattice, int axis, int i) =>
-        i + lattice.Strides[axis] < lattice.Count && lattice.State[i] == Lattice.Free && lattice.State[i + lattice.Strides[axis]] == Lattice.Free ? lattice.Edges[axis][i] : 0;
-
-    // LDLᵀ within a band as wide as the shorter side, in place.
-    private static void Band(Lattice lattice, double[] diagonal, double[][] fields)
+    private void Factor(double[][] nodes)
     {
-        int nx = lattice.Strides[1], ny = lattice.Count / nx, w = Math.Min(nx, ny), n = lattice.Count, row = w + 1;
-        int[] point = [.. Enumerable.Range(0, n).Select(at => nx <= ny ? at : at % ny * nx + at / ny)];
-        double[] band = new double[n * row];
-        for (int at = 0; at < n; at++)
+        int nx = _lattice.Strides[1];
+        SparseCholesky factor = new(new BlockPlan(_matrix, NestedDissection.Of(nx, _lattice.Count / nx, 1, _node, _own.Length)));
+        factor.Factor(_matrix);
+        foreach (double[] rhs in nodes) factor.Solve(rhs);
+    }
+
+    private void Iterate(double[][] nodes)
+    {
+        ConjugateGradients gradients = new(_matrix);
+        double[] scratch = new double[gradients.ScratchLength], found = new double[_own.Length];
+        foreach (double[] rhs in nodes)
         {
-            int i = point[at];
-            band[at * row] = lattice.State[i] == Lattice.Free ? diagonal[i] : 1;
-            band[at * row + 1] = -Coupled(lattice, nx <= ny ? 0 : 1, i);
-            band[at * row + w] -= Coupled(lattice, nx <= ny ? 1 : 0, i);
-        }
-        for (int k = 0; k < n; k++)
-        {
-            Span<double> pivot = band.AsSpan(k * row, row);
-            for (int i = 1; i <= Math.Min(w, n - 1 - k); i++)
-            {
-                double l = pivot[i] / pivot[0];
-                if (l != 0) Subtract(band.AsSpan((k + i) * row, row - i), pivot[i..], l);
-            }
-        }
-        foreach (double[] field in fields)
-        {
-            double[] x = [.. point.Select(i => field[i])];
-            for (int k = 0; k < n; k++)
-                for (int i = 1; i <= Math.Min(w, n - 1 - k); i++) x[k + i] -= band[k * row + i] / band[k * row] * x[k];
-            for (int k = n - 1; k >= 0; k--)
-            {
-                for (int i = 1; i <= Math.Min(w, n - 1 - k); i++) x[k] -= band[k * row + i] * x[k + i];
-                x[k] /= band[k * row];
-            }
-            for (int at = 0; at < n; at++) field[point[at]] = x[at];
+            Array.Clear(found);
+            gradients.Solve(rhs, found, scratch, Residual, MostIterations);
+            found.CopyTo(rhs, 0);
         }
     }
 
-    private static void Subtract(Span<double> from, Span<double> what, double factor)
+    private double[] AtPoints(double[] nodes, int environment)
     {
-        int i = 0;
-        for (; i <= from.Length - Vector<double>.Count; i += Vector<double>.Count)
-            (new Vector<double>(from[i..]) - factor * new Vector<double>(what[i..])).CopyTo(from[i..]);
-        for (; i < from.Length; i++) from[i] -= factor * what[i];
-    }
-
-    private static double[] Iterate(Lattice lattice, double[] diagonal, double[] sources)
-    {
-        int n = lattice.Count;
-        double[] x = new double[n], r = sources, p = new double[n], q = new double[n];
-        double first = 0, old = 0;
-        for (int step = 0; step < 20 * n + 100; step++)
-        {
-            double rz = 0;
-            for (int i = 0; i < n; i++) if (r[i] != 0) rz += r[i] * r[i] / diagonal[i];
-            if (step == 0) first = rz;
-            if (!(rz > Residual * Residual * first)) break;
-            for (int i = 0; i < n; i++) p[i] = (r[i] != 0 ? r[i] / diagonal[i] : 0) + (step == 0 ? 0 : rz / old * p[i]);
-            old = rz;
-            for (int i = 0; i < n; i++) q[i] = diagonal[i] * p[i];
-            for (int axis = 0; axis < 3; axis++)
-                for (int i = 0, stride = lattice.Strides[axis]; i + stride < n; i++)
-                {
-                    double edge = lattice.Edges[axis][i];
-                    q[i] -= edge * p[i + stride];
-                    q[i + stride] -= edge * p[i];
-                }
-            double pq = 0;
-            for (int i = 0; i < n; i++) if (lattice.State[i] == Lattice.Free) pq += p[i] * q[i];
-            double alpha = rz / pq;
-            for (int i = 0; i < n; i++) if (lattice.State[i] == Lattice.Free) (x[i], r[i]) = (x[i] + alpha * p[i], r[i] - alpha * q[i]);
-        }
-        return x;
+        double[] field = new double[_node.Length];
+        for (int i = 0; i < field.Length; i++) field[i] = _node[i] >= 0 ? nodes[_node[i]] : _lattice.State[i] == -2 - environment ? 1 : 0;
+        return field;
     }
 }

@@ -24,6 +24,7 @@ internal sealed class Refinement
             UpperWPerK[i] -= _gap.HatWPerK[i];
             LowerWPerK[i] += _gap.FluxWPerK[i];
         }
+        SurfaceMix.Into(atVertices, grid, inCells);
         Fields = EnvironmentCount > 0 ? [.. atVertices, Rest(atVertices, vertices.Lattice)] : [];
         SurfaceVertices = vertices.SurfaceVertices;
     }
