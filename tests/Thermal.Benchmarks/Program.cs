@@ -8,10 +8,13 @@ switch (args)
     case ["short"]:
         ShortForm.Print(Console.Out);
         return 0;
+    case ["solver"]:
+        SolverForm.Print(Console.Out);
+        return 0;
     case ["full", ..]:
         BenchmarkRunner.Run<FullForm>(args: args[1..]);
         return 0;
     default:
-        Console.Error.WriteLine("Write short (a minute, figures beside yardsticks) or full (several minutes, with error estimates).");
+        Console.Error.WriteLine("Write short (a minute, figures beside yardsticks), solver (a minute, sparse solvers beside a general one) or full (several minutes, with error estimates).");
         return 2;
 }

@@ -44,14 +44,14 @@ internal static class ShortForm
         return values[values.Length / 2];
     }
 
-    private static string Time(double seconds) => seconds switch
+    internal static string Time(double seconds) => seconds switch
     {
         < 1e-3 => string.Create(CultureInfo.InvariantCulture, $"{seconds * 1e6:0.000} µs"),
         < 1 => string.Create(CultureInfo.InvariantCulture, $"{seconds * 1e3:0.000} ms"),
         _ => string.Create(CultureInfo.InvariantCulture, $"{seconds:0.000} s"),
     };
 
-    private static string Count(long count) => count.ToString(CultureInfo.InvariantCulture);
+    internal static string Count(long count) => count.ToString(CultureInfo.InvariantCulture);
 
-    private static string Of(double ratio, string what) => string.Create(CultureInfo.InvariantCulture, $"{ratio:0.00} {what}");
+    internal static string Of(double ratio, string what) => string.Create(CultureInfo.InvariantCulture, $"{ratio:0.00} {what}");
 }

@@ -16,7 +16,7 @@ internal sealed class SparseCholesky
     internal SparseCholesky(BlockPlan plan)
     {
         _plan = plan;
-        _values = new double[plan.PanelStart[^1] + Panels.Slack];
+        _values = GC.AllocateUninitializedArray<double>(plan.PanelStart[^1] + Panels.Slack);
         int highest = 0;
         for (int block = 0; block < plan.BlockCount; block++) highest = Math.Max(highest, plan.Width(block) + plan.Rows(block).Length);
         _product = new double[4 * Panels.Padded(highest)];
