@@ -26,10 +26,12 @@ internal sealed class SparseCholesky
     }
 
     /// <summary>Factors a matrix of the planned pattern.</summary>
+    /// <exception cref="ArgumentException">The matrix has another number of unknowns or entries than the planned one.</exception>
     /// <exception cref="InvalidOperationException">The matrix is singular, or not positive definite, or has a value that is not a number.</exception>
     internal void Factor(SparseSymmetric matrix)
     {
         int n = matrix.Count;
+        if (n != _vector.Length || n + matrix.Row.Length != _plan.Target.Length) throw new ArgumentException("The plan is for another pattern.", nameof(matrix));
         Array.Clear(_values);
         ReadOnlySpan<int> target = _plan.Target;
         for (int i = 0; i < n; i++) _values[target[i]] = matrix.Diagonal[i];
