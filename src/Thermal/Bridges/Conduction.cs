@@ -13,6 +13,7 @@ public static class Conduction
     /// <param name="section">The section.</param>
     /// <param name="accuracy">How closely; null for the standard's one per cent.</param>
     /// <exception cref="SectionException">The section has problems: all of them are named.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The accuracy is out of its ranges.</exception>
     /// <remarks>
     /// Two schemes on one grid enclose the truth. The vertex scheme dissipates at least as much as the true field for any temperatures of the environments
     /// (Dirichlet's principle), the cell scheme at most as much (Thomson's principle); so with power matrices U and C of the two and G of the truth,
@@ -24,7 +25,7 @@ public static class Conduction
     /// </remarks>
     public static SolvedSection Solve(Section section, Accuracy? accuracy = null)
     {
-        Accuracy asked = accuracy ?? Accuracy.OnePerCent;
+        Accuracy asked = Checked(accuracy ?? Accuracy.OnePerCent);
         IReadOnlyList<SectionProblem> problems = SectionCheck.Of(section);
         if (problems.Any(problem => problem.Fault != SectionFault.TemperatureJump)) throw new SectionException(section.Name, problems);
         Blocks blocks = new(section);
@@ -46,6 +47,14 @@ public static class Conduction
         }
         double changeK = changesK.DefaultIfEmpty(0).Max();
         return SolvedSection.Of(current, changeK, rounds, changeK <= asked.TemperatureK && IsMet(current, asked));
+    }
+
+    private static Accuracy Checked(Accuracy accuracy)
+    {
+        Guard.InRange(accuracy.FlowFraction, 1e-5, 0.1, "");
+        Guard.InRange(accuracy.TemperatureK, 1e-5, 1, "K");
+        Guard.InRange(accuracy.LargestCellCount, 1, 20_000_000, "cells");
+        return accuracy;
     }
 
     private static bool IsMet(Refinement solved, Accuracy asked) => solved.ErrorFraction() <= asked.FlowFraction && solved.DoublingFraction() <= StandardFraction;

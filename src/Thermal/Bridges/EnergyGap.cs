@@ -22,17 +22,17 @@ internal sealed class EnergyGap
     /// <summary>What lumping added to the power matrices of the vertex and of the cell scheme, n × n, W/K.</summary>
     internal double[] HatWPerK { get; }
     internal double[] FluxWPerK { get; }
-    /// <summary>Both by columns, rows and slabs: each environment's as a fraction of its power, added up.</summary>
+    /// <summary>Both by columns, rows and slabs: those of all environments by their weights.</summary>
     internal double[][] ByLine { get; }
 
     /// <summary>Adds up both.</summary>
     /// <param name="vertices">Fields at the vertices.</param>
     /// <param name="cells">The cell scheme.</param>
     /// <param name="inCells">Its fields.</param>
-    /// <param name="powerWPerK">Power of each environment alone at 1 K, to weigh them.</param>
-    internal void Add(double[][] vertices, Lattice cells, double[][] inCells, double[] powerWPerK)
+    /// <param name="weights">Of each environment in <see cref="ByLine"/>.</param>
+    internal void Add(double[][] vertices, Lattice cells, double[][] inCells, double[] weights)
     {
-        _weights = [.. powerWPerK.Select(power => 1 / power)];
+        _weights = weights;
         for (int k = 0, cell = 0; k < _grid.Z.CellCount; k++)
             for (int j = 0; j < _grid.Y.CellCount; j++)
                 for (int i = 0; i < _grid.X.CellCount; i++, cell++)

@@ -6,7 +6,11 @@ internal sealed class Refinement
     // Chosen by us: the share of the gap whose lines are halved in one round.
     private const double MarkedShare = 0.8;
 
+    // A power this small beside what the surfaces could pass is rounding: the environment is alone with its pieces.
+    private const double RoundingShare = 1e-13;
+
     private readonly EnergyGap _gap;
+    private readonly bool[] _isAlone;
 
     internal Refinement(Grid grid)
     {
@@ -17,8 +21,9 @@ internal sealed class Refinement
         HasJump = vertices.HasJump;
         UpperWPerK = vertices.Lattice.PowerWPerK(atVertices);
         LowerWPerK = cells.PowerWPerK(inCells);
+        _isAlone = [.. Enumerable.Range(0, EnvironmentCount).Select(e => !(UpperWPerK[e * EnvironmentCount + e] > RoundingShare * cells.Ties.Where(tie => tie.Environment == e).Sum(tie => tie.WPerK)))];
         _gap = new(grid, EnvironmentCount);
-        _gap.Add(atVertices, cells, inCells, [.. Enumerable.Range(0, EnvironmentCount).Select(e => UpperWPerK[e * EnvironmentCount + e])]);
+        _gap.Add(atVertices, cells, inCells, [.. _isAlone.Select((alone, e) => alone ? 0 : 1 / UpperWPerK[e * EnvironmentCount + e])]);
         for (int i = 0; i < UpperWPerK.Length; i++)
         {
             UpperWPerK[i] -= _gap.HatWPerK[i];
@@ -55,6 +60,7 @@ internal sealed class Refinement
         double worst = 0;
         for (int e = 0; e < EnvironmentCount && EnvironmentCount > 1; e++)
         {
+            if (_isAlone[e]) continue;
             int own = e * EnvironmentCount + e;
             worst = Math.Max(worst, boundWPerK(own, (UpperWPerK[own] - LowerWPerK[own]) / 2) / ((UpperWPerK[own] + LowerWPerK[own]) / 2));
         }

@@ -4,7 +4,7 @@ using static Thermal.Tests.SampleSections;
 
 namespace Thermal.Tests.Property;
 
-/// <summary>Laws of conduction in any section: a block of up to four by four materials between three environments, with a piece missing now and then.</summary>
+/// <summary>Laws of conduction in any section: a block of up to four by four materials between three environments.</summary>
 public class ConductionLaws
 {
     private const int Runs = 60;
@@ -12,8 +12,10 @@ public class ConductionLaws
     private static readonly Gen<double> AnyConductivity = Gen.Double[-2, 2].Select(power => Math.Pow(10, power));
     private static readonly Gen<double> AnyWidth = Gen.Double[0.001, 0.2];
 
-    private static readonly Gen<Section> AnySection =
-        Gen.Select(AnyWidth.Array[1, 4], AnyWidth.Array[1, 4], AnyConductivity.Array[16], Gen.Double[0.01, 1].Array[3], Gen.Bool).Select((widths, heights, conductivities, films, round) =>
+    private static readonly Gen<Section> AnySection = Sections(Gen.Bool), AnyPlaneSection = Sections(Gen.Const(false));
+
+    private static Gen<Section> Sections(Gen<bool> isRound) =>
+        Gen.Select(AnyWidth.Array[1, 4], AnyWidth.Array[1, 4], AnyConductivity.Array[16], Gen.Double[0.01, 1].Array[3], isRound).Select((widths, heights, conductivities, films, round) =>
         {
             double[] xs = Edges(widths), ys = Edges(heights);
             List<Piece> pieces = [];
@@ -68,6 +70,33 @@ public class ConductionLaws
         for (int i = 0; i < 9; i++)
             Assert.InRange(fine.CouplingsWPerK[i] - coarse.CouplingsWPerK[i], -coarse.CouplingErrorsWPerK[i] - fine.CouplingErrorsWPerK[i] - 1e-9, coarse.CouplingErrorsWPerK[i] + fine.CouplingErrorsWPerK[i] + 1e-9);
     }, iter: Runs);
+
+    /// <summary>The stated bound of the standard's criterion against the trial itself, on the last grid and on that with every cell halved.</summary>
+    [Fact]
+    public void Halving_every_cell_changes_no_flow_by_more_than_stated() => AnyPlaneSection.Sample(section =>
+    {
+        SolvedSection solved = Conduction.Solve(section, Coarse);
+        Refinement halved = new(new Grid(new Blocks(section), [Halved(solved.XsM), Halved(solved.YsM), [0, 1]]));
+        for (int e = 0; e < 3; e++)
+        {
+            double before = solved.CouplingsWPerK[3 * e] + solved.CouplingsWPerK[3 * e + 1] + solved.CouplingsWPerK[3 * e + 2];
+            double after = (halved.UpperWPerK[4 * e] + halved.LowerWPerK[4 * e]) / 2;
+            Assert.InRange(Math.Abs(after / before - 1), 0, solved.DoublingChangeFraction + 1e-9);
+        }
+    }, iter: Runs);
+
+    private static double[] Halved(IReadOnlyList<double> linesM) => StartGrid.Halved([.. linesM], [.. linesM.Skip(1).Select(_ => true)]);
+
+    /// <summary>Two pieces apart, each with an environment of its own: nothing couples them, and the search for accuracy must end.</summary>
+    [Fact]
+    public void Environments_without_a_path_between_them_exchange_nothing()
+    {
+        SolvedSection solved = Conduction.Solve(new("apart", SectionShape.Plane, [new("one", new(0, 0.1, 0, 0.1), 1), new("other", new(0.2, 0.3, 0, 0.1), 1)],
+            [new("left", new(-Far, 0.15, -Far, Far), 0.1), new("right", new(0.15, Far, -Far, Far), 0.1)]));
+        Assert.True(solved.IsConverged);
+        Assert.Equal(0, solved.CouplingWPerK("left", "right"), 1e-12);
+        Assert.Equal(1, solved.WeightsFraction(0.05, 0.05)[0], 1e-12);
+    }
 
     /// <summary>Raising one λ lowers no environment's own flow: compared by bounds, upper before against lower after.</summary>
     [Fact]

@@ -135,6 +135,15 @@ public class SectionRefusals
         Assert.Throws<ArgumentException>(() => solved.CouplingWPerK("room", "cellar"));
     }
 
+    [Theory]
+    [InlineData(1e-6, 0.02)]
+    [InlineData(0.2, 0.02)]
+    [InlineData(double.NaN, 0.02)]
+    [InlineData(0.01, 0)]
+    [InlineData(0.01, double.NaN)]
+    public void An_accuracy_out_of_range_is_refused(double flowFraction, double temperatureK) =>
+        Assert.Throws<ArgumentOutOfRangeException>(() => Conduction.Solve(Sound, new(flowFraction, temperatureK)));
+
     [Fact]
     public void Too_few_cells_are_owned_up_to()
     {
