@@ -10,8 +10,14 @@ internal sealed record CaseRuns(Case Usual, Case LeastHeat, Case MostHeat, Case 
     internal static CaseRuns Of(Case asked, BridgeCache cache)
     {
         Case usual = Solved(asked, cache);
-        return new(usual, Solved(Extremes.OfHeat(usual, Extreme.Low), cache, Extreme.Low), Solved(Extremes.OfHeat(usual, Extreme.High), cache, Extreme.High),
-            Extremes.OfDamp(usual, Extreme.Low), Extremes.OfDamp(usual, Extreme.High));
+        return new(usual, AtEnd(Extreme.Low), AtEnd(Extreme.High), Extremes.OfDamp(usual, Extreme.Low), Extremes.OfDamp(usual, Extreme.High));
+
+        // Sections are solved again with the conductivities of that end, ψ at that end of its bounds; mould is not asked of these runs.
+        Case AtEnd(Extreme extreme)
+        {
+            Case moved = Extremes.OfHeat(usual, extreme);
+            return moved with { Vehicle = SolvedVehicle.ForHeat(moved.Vehicle, moved.ColdNight.WindMPerS, cache, extreme) };
+        }
     }
 
     /// <summary>The usual figures alone: every run is the usual one.</summary>
@@ -24,10 +30,10 @@ internal sealed record CaseRuns(Case Usual, Case LeastHeat, Case MostHeat, Case 
     /// <summary>True where every run is the usual one.</summary>
     internal bool IsAlone => ReferenceEquals(Usual, LeastHeat);
 
-    /// <summary>The case with its details solved in the wind of its cold night, ψ and χ at one end of the bounds of their solution.</summary>
-    private static Case Solved(Case asked, BridgeCache cache, Extreme bound = Extreme.Usual)
+    /// <summary>The case with its details solved in the wind of its cold night.</summary>
+    private static Case Solved(Case asked, BridgeCache cache)
     {
-        Vehicle solved = SolvedVehicle.At(asked.Vehicle, asked.ColdNight.WindMPerS, cache, bound, null);
+        Vehicle solved = SolvedVehicle.Of(asked.Vehicle, asked.ColdNight.WindMPerS, cache);
         return ReferenceEquals(solved, asked.Vehicle) ? asked : asked with { Vehicle = solved };
     }
 }

@@ -15,7 +15,16 @@ public static class SolvedVehicle
     /// <returns>The same record where it has no described detail; else descriptions are kept, so that it can be changed and evaluated again.</returns>
     /// <exception cref="ArgumentException">A detail does not fit its panel (<see cref="Unfit"/> tells which), or a corner names no panel.</exception>
     /// <remarks>Values found before are replaced, whatever they were: none can go stale. What stands against a panel is left out of its sections.</remarks>
-    public static Vehicle Of(Vehicle vehicle, double windMPerS, BridgeCache cache, Accuracy? accuracy = null) => At(vehicle, windMPerS, cache, Extreme.Usual, accuracy);
+    public static Vehicle Of(Vehicle vehicle, double windMPerS, BridgeCache cache, Accuracy? accuracy = null) => Changed(vehicle, windMPerS, (detail, place) =>
+    {
+        if (detail is PointDetail point)
+        {
+            SolvedPoint bolt = DetailSolver.Solve(point, place, cache, accuracy);
+            return (bolt.ChiWPerK, bolt.ColdestFactor, bolt.MouldFactor);
+        }
+        SolvedLine line = DetailSolver.Solve((LineDetail)detail, place, cache, accuracy);
+        return (line.PsiWPerMK, line.ColdestFactor, line.MouldFactor);
+    });
 
     /// <summary>Every described detail that does not fit the build-up it stands in.</summary>
     /// <param name="vehicle">The vehicle.</param>
@@ -29,8 +38,14 @@ public static class SolvedVehicle
            select new UnfitDetail(surface.Name, described.Name, problem),
     ];
 
-    /// <summary>The same with each ψ and χ at one end of the bounds of its solution.</summary>
-    internal static Vehicle At(Vehicle vehicle, double windMPerS, BridgeCache cache, Extreme bound, Accuracy? accuracy)
+    /// <summary>The vehicle for its heat alone: without the films for mould, each ψ and χ at one end of the bounds of its solution.</summary>
+    internal static Vehicle ForHeat(Vehicle vehicle, double windMPerS, BridgeCache cache, Extreme bound = Extreme.Usual) => Changed(vehicle, windMPerS, (detail, place) =>
+    {
+        (Bounded added, double coldest) = DetailSolver.Loss(detail, place, cache);
+        return (added.MovedTo(bound), coldest, null);
+    });
+
+    private static Vehicle Changed(Vehicle vehicle, double windMPerS, Func<Detail, DetailPlace, (Bounded Added, double ColdestFactor, double? MouldFactor)> solve)
     {
         return vehicle.Surfaces.Any(surface => Described(surface).Any())
             ? vehicle with { Surfaces = [.. vehicle.Surfaces.Select(surface => Described(surface).Any() ? Panel(surface) : surface)] }
@@ -45,20 +60,20 @@ public static class SolvedVehicle
 
         LinearBridge Line(Surface surface, LinearBridge rib, LineDetail detail)
         {
-            SolvedLine solved = DetailSolver.Solve(detail, DetailPlace.In(vehicle, surface, detail, windMPerS, rib.SpacingM), cache, accuracy);
-            return rib with { PsiWPerMK = solved.PsiWPerMK.MovedTo(bound), ColdestFactor = solved.ColdestFactor, MouldFactor = solved.MouldFactor };
+            (Bounded psi, double coldest, double? mould) = solve(detail, DetailPlace.In(vehicle, surface, detail, windMPerS, rib.SpacingM));
+            return rib with { PsiWPerMK = psi, ColdestFactor = coldest, MouldFactor = mould };
         }
 
         PointBridge Point(Surface surface, PointBridge bolt, PointDetail detail)
         {
-            SolvedPoint solved = DetailSolver.Solve(detail, DetailPlace.In(vehicle, surface, detail, windMPerS), cache, accuracy);
-            return bolt with { ChiWPerK = solved.ChiWPerK.MovedTo(bound), ColdestFactor = solved.ColdestFactor, MouldFactor = solved.MouldFactor };
+            (Bounded chi, double coldest, double? mould) = solve(detail, DetailPlace.In(vehicle, surface, detail, windMPerS));
+            return bolt with { ChiWPerK = chi, ColdestFactor = coldest, MouldFactor = mould };
         }
 
         Opening Edged(Surface surface, Opening opening, LineDetail edge)
         {
-            SolvedLine solved = DetailSolver.Solve(edge, DetailPlace.In(vehicle, surface, edge, windMPerS, null, opening), cache, accuracy);
-            return opening with { EdgePsiWPerMK = solved.PsiWPerMK.At(bound), EdgeColdestFactor = solved.ColdestFactor, EdgeMouldFactor = solved.MouldFactor };
+            (Bounded psi, double coldest, double? mould) = solve(edge, DetailPlace.In(vehicle, surface, edge, windMPerS, null, opening));
+            return opening with { EdgePsiWPerMK = psi.Value, EdgeColdestFactor = coldest, EdgeMouldFactor = mould };
         }
     }
 

@@ -140,7 +140,7 @@ public static class RibChoices
     private static Measured Measure(Assessment kept, Surface tried, string rib, BridgeCache cache)
     {
         double wind = kept.Case.ColdNight.WindMPerS;
-        Vehicle vehicle = SolvedVehicle.Of(Changed.Panel(kept.Case, tried.Name, _ => tried).Vehicle, wind, cache);
+        Vehicle vehicle = SolvedVehicle.ForHeat(Changed.Panel(kept.Case, tried.Name, _ => tried).Vehicle, wind, cache);
         Surface surface = vehicle.Surfaces.First(s => s.Name == tried.Name);
         LinearBridge solved = surface.Ribs.First(r => r.Name == rib);
         BridgeAnswer there = kept.Bridges.First(bridge => bridge.Panel == tried.Name && bridge.Name == rib && bridge.Count is null);
