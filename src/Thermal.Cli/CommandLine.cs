@@ -21,6 +21,7 @@ internal static class CommandLine
             ReportCommand.Create(terminal, clock),
             AssessCommand.Create(terminal),
             ThicknessCommand.Create(terminal),
+            DetailCommand.Create(terminal),
             MaterialsCommand.Create(terminal),
             PlacesCommand.Create(terminal),
             NewCommand.Create(terminal),

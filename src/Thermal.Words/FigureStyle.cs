@@ -54,6 +54,9 @@ internal sealed record FigureStyle(Dimension Dimension, Unit Unit, int Significa
         Shown.Gas => Style(Dimensions.GasFraction, "ppm", 2, 0),
         Shown.Angle => Style(Dimensions.Angle, "°", 3, 0),
         Shown.Factor => Style(Dimensions.Number, "", 3, 3),
+        Shown.PointTransmittance => Style(Dimensions.PointTransmittance, "W/K", 3, 4),
+        Shown.FinePower => Style(Dimensions.Power, us ? "Btu/h" : "W", 3, 2),
+        Shown.FinePercent => Style(Dimensions.Fraction, "%", 2, 2),
         _ => throw new ArgumentOutOfRangeException(nameof(shown), shown, "No style for this kind of figure."),
     };
 

@@ -81,4 +81,10 @@ public enum Shown
     Angle,
     /// <summary>A bare factor or ratio.</summary>
     Factor,
+    /// <summary>Point transmittance χ, from W/K: W/K in both sets.</summary>
+    PointTransmittance,
+    /// <summary>Heat per time where single watts count, from W: W or Btu/h.</summary>
+    FinePower,
+    /// <summary>A small share, from a fraction: %.</summary>
+    FinePercent,
 }

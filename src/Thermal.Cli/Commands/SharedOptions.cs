@@ -31,19 +31,17 @@ internal static class SharedOptions
         HelpName = "DIR",
     };
 
-    internal static Argument<string?> File(string description)
+    internal static Argument<string?> File(string description) => Word("FILE", description);
+
+    /// <summary>One word that may be left out.</summary>
+    internal static Argument<string?> Word(string name, string description)
     {
-        var argument = new Argument<string?>("FILE") { Arity = ArgumentArity.ZeroOrOne, Description = description };
+        var argument = new Argument<string?>(name) { Arity = ArgumentArity.ZeroOrOne, Description = description };
         argument.Validators.Add(RefuseOption);
         return argument;
     }
 
-    internal static Argument<string?> Search(string description)
-    {
-        var argument = new Argument<string?>("SEARCH") { Arity = ArgumentArity.ZeroOrOne, Description = description };
-        argument.Validators.Add(RefuseOption);
-        return argument;
-    }
+    internal static Argument<string?> Search(string description) => Word("SEARCH", description);
 
     /// <summary>The vehicle of a command that assesses one.</summary>
     internal static Argument<string?> Vehicle() =>

@@ -19,6 +19,7 @@ internal static class AssessmentJson
         .Objects("advice", advice, (inner, item) => Tried(inner, item, figures))
         .Object("case", inner => CaseJson.Write(inner, found.Case))
         .Objects("panels", found.Panels, PanelJson.Write)
+        .Objects("bridges", found.Bridges, (inner, bridge) => BridgeJson.Write(inner, bridge, BridgeWords.Answer(bridge, figures)))
         .Object("cold_night", inner => NightJson.Write(inner, found.ColdNight))
         .Object("mild_night", inner => NightJson.Write(inner, found.MildNight))
         .Object("heating", inner => HeatingJson.Write(inner, found.Heating))

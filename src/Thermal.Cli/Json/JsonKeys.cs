@@ -21,6 +21,7 @@ internal static class JsonKeys
         ("advice", "changes that were tried, the most helpful first"),
         ("case", "everything put in: rooms, passages, heater, habits, tanks, place with its months"),
         ("panels", "layers with thickness, conductivity and resistance; ribs, openings; limits and total of resistance, U, temperatures at faces"),
+        ("bridges", "ribs, edges and bolts, largest loss first: loss and coldest inner point on the cold night; where computed, description, ψ or χ with bounds, factors, errors"),
         ("cold_night", "conditions, rooms, losses (coefficient times difference is loss; they add up to loss_w), inner surfaces"),
         ("mild_night", "the same on the mild damp night"),
         ("heating", "power needed and given, fuel and charge of both nights, warm-up, dawn, cold-chamber grades, hot water"),
@@ -50,6 +51,20 @@ internal static class JsonKeys
         ("rows", "one for each thickness: U, loss on the cold night, fuel a night, headroom, mass, damp"),
     ];
 
+    // Either the table or one in full: a command line asks for one of them.
+    private static readonly (string, string)[] Detail =
+    [
+        ("vehicle", "its name; null without one"),
+        ("bridges", "without a NAME: ribs, edges and bolts as in assess"),
+        ("kinds", "without a NAME: what can be described, with an example of each"),
+        ("bridge", "with a NAME: the one; without a vehicle per metre or per piece"),
+        ("reason", "with a NAME: why it loses what it does"),
+        ("strips", "with a NAME: what a strip over it buys, by thickness; null where none can lie there"),
+        ("fillings", "with a NAME: hollow, filled or foamed; null where it has no hollow"),
+        ("method", "with a NAME: factors, cells, errors, films and temperatures"),
+        ("limits", "what the method leaves out"),
+    ];
+
     private static readonly (string, string)[] Materials =
         [("materials", "key, name and every figure with low, value, high, source and place in the source; null where not known")];
 
@@ -64,6 +79,7 @@ internal static class JsonKeys
         "assess" => Assess,
         "report" => Report,
         "thickness" => Thickness,
+        "detail" => Detail,
         "materials" => Materials,
         "places" => Places,
         "new" => New,

@@ -25,10 +25,10 @@ internal static class PanelJson
             .Bounded("air_behind_lining_m3_per_m2h", surface.AirBehindLiningM3PerM2H)
             .Objects("ribs", surface.Ribs, (inner, rib) => inner
                 .Text("name", rib.Name).Bounded("psi_w_per_mk", rib.PsiWPerMK).Number("length_m", rib.LengthM).Number("spacing_m", rib.SpacingM)
-                .Number("coldest_factor", rib.ColdestFactor).Text("given_for", rib.GivenFor))
+                .Number("coldest_factor", rib.ColdestFactor).Number("mould_factor", rib.MouldFactor).Text("given_for", rib.GivenFor).Truth("is_computed", rib.Detail is not null))
             .Objects("bolts", surface.Bolts, (inner, bolt) => inner
                 .Text("name", bolt.Name).Bounded("chi_w_per_k", bolt.ChiWPerK).Number("count", bolt.Count)
-                .Number("coldest_factor", bolt.ColdestFactor).Text("given_for", bolt.GivenFor))
+                .Number("coldest_factor", bolt.ColdestFactor).Number("mould_factor", bolt.MouldFactor).Text("given_for", bolt.GivenFor).Truth("is_computed", bolt.Detail is not null))
             .Objects("against", surface.Against, (inner, thing) => inner
                 .Text("name", thing.Name).Number("added_resistance_m2k_per_w", thing.AddedResistanceM2KPerW).Number("area_fraction", thing.AreaFraction))
             .Objects("openings", surface.Openings, Opening)

@@ -2,6 +2,7 @@ using Thermal.Envelope;
 using Thermal.Envelope.Details;
 using Thermal.Files.Keys;
 using Thermal.Materials;
+using Thermal.Words.Sentences;
 using Thermal.Words.Units;
 
 namespace Thermal.Files.VehicleKeys;
@@ -27,6 +28,9 @@ internal static class BoltKeys
 
     private static readonly Map<PointBridge> Map = new("a bolt", [Name, Diameter, .. Described, Chi, Count, Coldest, Mould, For], Build);
 
+    /// <summary>A bolt without a vehicle: its sizes alone.</summary>
+    internal static Map<PointBridge> Alone { get; } = new("a bolt", [Diameter, .. Described], BuildAlone);
+
     internal static ListOf<PointBridge> List { get; } = new("bolt", Map, 0, 50, bolt => bolt.Name);
 
     private static PointBridge? Build(Values<PointBridge> values)
@@ -44,6 +48,15 @@ internal static class BoltKeys
             MouldFactor = values.NumberOf(Mould),
             GivenFor = values.Of(For),
         };
+    }
+
+    private static PointBridge? BuildAlone(Values<PointBridge> values)
+    {
+        if (!values.Has(Diameter))
+            values.Spot.Problem("diameter is missing; write for instance diameter: 8 mm");
+        else if (Read(values) is { } detail)
+            return new PointBridge { Name = DetailNames.Of(detail), Detail = detail, Count = 1 };
+        return null;
     }
 
     private static Bolt? Read(Values<PointBridge> values)

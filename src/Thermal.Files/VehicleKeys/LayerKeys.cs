@@ -29,7 +29,8 @@ internal static class LayerKeys
     private static readonly Field<StackLayer, double> Inner = new("inner_emissivity", "Only an air_gap: emissivity of the face towards the room, where a foil makes it low.", Kinds.Emissivity, layer => (layer as AirLayer)?.InnerEmissivityFraction);
     private static readonly Field<StackLayer, double> Outer = new("outer_emissivity", "Only an air_gap: emissivity of the face towards the outside.", Kinds.Emissivity, layer => (layer as AirLayer)?.OuterEmissivityFraction);
 
-    private static readonly Map<StackLayer> Layer = new("a layer", [Material, Thickness, Name, BattensIn, Openings, Inner, Outer], BuildLayer) { IsShort = true };
+    /// <summary>One layer.</summary>
+    internal static Map<StackLayer> Layer { get; } = new("a layer", [Material, Thickness, Name, BattensIn, Openings, Inner, Outer], BuildLayer) { IsShort = true };
 
     /// <summary>Layers, inside to outside.</summary>
     internal static ListOf<StackLayer> List { get; } = new("layer", Layer, 1, 40);

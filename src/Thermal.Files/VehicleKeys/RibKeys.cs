@@ -2,6 +2,7 @@ using Thermal.Envelope;
 using Thermal.Envelope.Details;
 using Thermal.Files.Keys;
 using Thermal.Materials;
+using Thermal.Words.Sentences;
 using Thermal.Words.Units;
 
 namespace Thermal.Files.VehicleKeys;
@@ -21,6 +22,9 @@ internal static class RibKeys
 
     private static readonly Map<LinearBridge> Map = new("a rib", [Name, RibShapes.Shape, .. RibShapes.Fields, Psi, Length, Spacing, Coldest, Mould, For], Build);
 
+    /// <summary>A rib without a vehicle: its shape and numbers alone.</summary>
+    internal static Map<LinearBridge> Alone { get; } = new("a rib", [RibShapes.Shape, .. RibShapes.Fields], BuildAlone);
+
     internal static ListOf<LinearBridge> List { get; } = new("rib", Map, 0, 50, rib => rib.Name);
 
     private static LinearBridge? Build(Values<LinearBridge> values)
@@ -39,6 +43,15 @@ internal static class RibKeys
             MouldFactor = values.NumberOf(Mould),
             GivenFor = values.Of(For),
         };
+    }
+
+    private static LinearBridge? BuildAlone(Values<LinearBridge> values)
+    {
+        if (!values.Has(RibShapes.Shape))
+            values.Spot.Problem($"shape is missing; write one of {RibShapes.WordList}");
+        else if (RibShapes.Read(values) is { } detail)
+            return new LinearBridge { Name = DetailNames.Of(detail), Detail = detail, LengthM = 1 };
+        return null;
     }
 
     // What was computed for a described rib is not written: it would go stale.
