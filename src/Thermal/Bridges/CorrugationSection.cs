@@ -20,6 +20,6 @@ internal static class CorrugationSection
             new(wall.SkinName, new(0, half, -groove.DepthM, skin - groove.DepthM), wall.SkinConductivityWPerMK),
             new(groove.Filling?.Name ?? "air", new(0, half, skin - groove.DepthM, skin), within),
         ];
-        return new(new("groove", SectionShape.Plane, pieces, wall.Air(widthM / 2, wall.ThicknessM)), 2, wall.UWPerM2K * widthM, wall.UWPerM2K);
+        return new(new("groove", SectionShape.Plane, pieces, wall.Air(widthM / 2, wall.ThicknessM)), 2, wall.UWPerM2K * widthM, wall.UWPerM2K, place.SpacingM);
     }
 }

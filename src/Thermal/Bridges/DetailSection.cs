@@ -20,7 +20,7 @@ public static class DetailSection
     /// </returns>
     /// <exception cref="ArgumentException">The detail does not fit, or the place lacks the other panel of a corner or the opening of an edge.</exception>
     /// <remarks>
-    /// Layers have the resistance that the build-up's U counts; ends of the section let no heat through; sheets of metal that touch are one.
+    /// Layers have the resistance that the build-up's U counts; where battens stand in a layer, the place between them is drawn. Ends of the section let no heat through; sheets of metal that touch are one.
     /// Two neighbours of a shape without symmetry are taken to stand mirrored. Source: ISO-10211, cut-off planes; OURS for how wide.
     /// </remarks>
     public static Section Of(Detail detail, DetailPlace place, double insideFilmM2KPerW) => Draw(detail, place, insideFilmM2KPerW).Section;
@@ -30,7 +30,7 @@ public static class DetailSection
         IReadOnlyList<DetailProblem> problems = DetailFit.Problems(detail, place.Stack, place.SpacingM, place.OtherStack, place.Opening);
         if (problems.Count > 0)
             throw new ArgumentException($"The detail does not fit its build-up: {string.Join("; ", problems.Select(Said))}.", nameof(detail));
-        return detail switch
+        DrawnDetail drawn = detail switch
         {
             Rib rib => RibSection.Draw(rib, place, insideFilmM2KPerW),
             Batten batten => BattenSection.Draw(batten, place, insideFilmM2KPerW),
@@ -41,7 +41,12 @@ public static class DetailSection
             Bolt bolt => BoltSection.Draw(bolt, place, insideFilmM2KPerW),
             _ => throw new ArgumentException("There is no section for this kind of detail.", nameof(detail)),
         };
+        return drawn with { Section = drawn.Section with { Pieces = [.. drawn.Section.Pieces.Where(IsThere)] } };
     }
+
+    // A foot, a lip or a head of less than a micrometre is none.
+    private static bool IsThere(Piece piece) =>
+        piece.Where.X1M - piece.Where.X0M >= WallColumn.LeastM && piece.Where.Y1M - piece.Where.Y0M >= WallColumn.LeastM;
 
     private static string Said(DetailProblem problem) => string.Create(System.Globalization.CultureInfo.InvariantCulture,
         $"{problem.Fault} ({problem.GivenM} m, limit {problem.LimitM} m)");

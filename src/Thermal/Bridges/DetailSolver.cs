@@ -33,7 +33,7 @@ public static class DetailSolver
             ColdestErrorFactor = films.Loss.TemperatureChangeK,
             ColdestAt = films.Coldest,
             PsiWPerMK = films.BeyondPlain(),
-            UWithRibsWPerM2K = couplingWPerMK / place.SpacingM,
+            UWithRibsWPerM2K = couplingWPerMK / films.Drawn.RepeatM,
         };
     }
 

@@ -10,6 +10,9 @@ namespace Thermal.Bridges;
 /// </remarks>
 internal static class FrameEdgeSection
 {
+    // A slit as thin as paper counts as none. Chosen by us.
+    private const double LeastGapM = 1e-4;
+
     internal static DrawnDetail Draw(FrameEdge edge, DetailPlace place, double insideFilmM2KPerW)
     {
         Opening opening = place.Opening ?? throw new ArgumentException("The edge of an opening needs its opening.", nameof(place));
@@ -18,7 +21,7 @@ internal static class FrameEdgeSection
         double cutM = wall.ReachM + edge.GapM + skin, endM = cutM + edge.FrameWidthM, frameTop = edge.FrameDepthM;
         List<Piece> pieces = [.. wall.Pieces(0, cutM)];
         double lip = edge.LipM > 0 ? skin : 0, gap0 = cutM - lip - edge.GapM;
-        if (edge.GapM > 0)
+        if (edge.GapM >= LeastGapM && wall.LiningM - skin >= LeastGapM)
             pieces.Add(new("air", new(gap0, cutM, skin, wall.LiningM), GapWPerMK(edge, wall)) { IsInset = true });
         if (edge.LipM > 0)
             pieces.Add(new(wall.SkinName, new(cutM - skin, cutM, skin, skin + edge.LipM), wall.SkinConductivityWPerMK) { IsInset = true });

@@ -31,7 +31,7 @@ public sealed record SolvedLine : SolvedDetail
 {
     /// <summary>ψ with the loss films and bare dimensions, with the bounds of the solution, W/(m·K).</summary>
     public required Bounded PsiWPerMK { get; init; }
-    /// <summary>U of the build-up with its ribs at their spacing, W/(m²·K); null for one alone.</summary>
+    /// <summary>U of the build-up with its ribs at their spacing, W/(m²·K); null for one alone and for edges.</summary>
     public required double? UWithRibsWPerM2K { get; init; }
 }
 

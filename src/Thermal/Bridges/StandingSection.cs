@@ -32,7 +32,7 @@ internal sealed record StandingSection
         IEnumerable<Piece> parts = Parts.Select(part => Moved(part, 0, wall.SkinM)).Concat(strip is null ? [] : [strip]);
         List<Piece> pieces = [.. layers, .. parts.Select(part => Within(Moved(part, shift, 0), drawnM)).OfType<Piece>()];
         return new(new(Name, SectionShape.Plane, pieces, wall.Air(drawnM, IsBare ? crownM : wall.ThicknessM)),
-            IsSymmetric ? 2 : 1, wall.UWPerM2K * widthM, wall.UWPerM2K);
+            IsSymmetric ? 2 : 1, wall.UWPerM2K * widthM, wall.UWPerM2K, place.SpacingM);
     }
 
     /// <summary>The strip over the crown; over a bare crown it stands in the room.</summary>

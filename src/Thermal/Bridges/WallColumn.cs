@@ -6,8 +6,8 @@ namespace Thermal.Bridges;
 /// <remarks>Battens of the build-up itself are left out: what is drawn is the place between them. So is the correction for gaps.</remarks>
 internal sealed class WallColumn
 {
-    // Thinner slices come from lengths that are equal on paper, m.
-    private const double LeastM = 1e-6;
+    // A little less than the thinnest layer there is, m: thinner slices come from lengths that are equal on paper.
+    internal const double LeastM = 0.999e-6;
 
     // How far a detail is felt, chosen by us: beyond 3 thicknesses exp(−3π) = 0.0001 of it is left; along a sheet of metal of length
     // scale ℓ = √(λ·d·R) an end at 4ℓ changes the flow by 1 − tanh 4 = 0.0007.
@@ -63,7 +63,7 @@ internal sealed class WallColumn
         from layer in _layers
         let low = Math.Max(layer.Y0M, y0M)
         let high = Math.Min(layer.Y1M, y1M)
-        where high - low > LeastM && x1M - x0M > LeastM
+        where high - low >= LeastM && x1M - x0M >= LeastM
         select new Piece(layer.Name, new(x0M, x1M, low, high), layer.ConductivityWPerMK);
 
     /// <summary>Air on both sides of a straight wall from x = 0 on.</summary>

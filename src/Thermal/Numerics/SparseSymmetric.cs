@@ -7,7 +7,7 @@ namespace Thermal.Numerics;
 internal sealed class SparseSymmetric
 {
     private double[] _diagonal = [], _value = [];
-    private int[] _start = [0], _row = [];
+    private int[] _start = [0, 0], _row = [];
 
     internal int Count { get; private set; }
     internal ReadOnlySpan<double> Diagonal => _diagonal.AsSpan(0, Count);

@@ -67,6 +67,41 @@ public class DetailLaws
         return solved.MouldFactor < solved.ColdestFactor && solved.ColdestFactor < plain && solved.MouldFactor > 0;
     }, iter: Few);
 
+    private static readonly Gen<double> Share = Gen.Double[0.02, 1];
+
+    private static readonly Gen<Detail> AnyDetail = Gen.OneOf<Detail>(
+        Gen.Select(AnyShape, Gen.Double[0.0004, 0.01], Share, Share, Gen.Double[0, 0.1], Gen.Bool, Gen.Select(Share, Share)).Select((shape, sheet, depth, crown, foot, bare, over) => (Detail)new Rib
+        {
+            Shape = shape, Material = Steel, SheetM = sheet, DepthM = 0.01 + 0.1 * depth, CrownM = shape == RibShape.Plate ? 0 : 0.01 + 0.2 * crown,
+            FootM = shape is RibShape.Box or RibShape.Plate ? 0 : foot, IsBare = bare, Over = new() { Material = Sketches.Of(0.035), ThicknessM = 0.001 + 0.02 * over.Item1, WidthM = 0.01 + 0.2 * over.Item2 },
+        }),
+        Gen.Select(Share, Share).Select((width, depth) => (Detail)new Batten { Material = Sketches.Of(0.13), WidthM = 0.4 * width, DepthM = 0.1 * depth }),
+        Gen.Select(Share, Share).Select((depth, width) => (Detail)new Corrugation { DepthM = 0.002 + 0.04 * depth, GrooveM = 0.01 + 0.2 * width }),
+        Gen.Select(Gen.Double[0.0004, 0.01], Share).Select((sheet, leg) => (Detail)new Corner { Other = "other", AngleSheetM = sheet, AngleLegM = 0.3 * leg, AngleMaterial = Steel }),
+        Gen.Const((Detail)new Corner { Other = "other" }),
+        Gen.Select(Share, Share, Gen.Double[0, 0.1], Gen.Double[0, 0.05]).Select((depth, width, lip, gap) => (Detail)new FrameEdge { FrameDepthM = 0.005 + 0.15 * depth, FrameWidthM = 0.01 + 0.15 * width, LipM = lip, GapM = gap }),
+        Gen.Select(Gen.Double[0.0004, 0.005], Share, Share, Share).Select((sheet, post, depth, seal) => (Detail)new DoorEdge { Material = Steel, SheetM = sheet, PostM = 0.01 + 0.2 * post, DepthM = 0.01 + 0.06 * depth, SealM = 0.003 + 0.04 * seal }),
+        Gen.Select(Gen.Double[0.001, 0.02], Share, Gen.Double[0, 0.02], Gen.Int[0, 2]).Select((shank, head, thickness, over) => (Detail)new Bolt { Material = Steel, DiameterM = shank, HeadM = shank + 0.1 * head, HeadThicknessM = thickness, OuterHeadM = over == 1 ? null : shank + 0.05, LayersOver = over }));
+
+    /// <summary>Sections are drawn without overlaps, leaks and slivers from every detail that fits: nobody meets a fault of a drawing he did not make.</summary>
+    [Fact]
+    public void Whatever_fits_can_be_drawn() => Gen.Select(AnyDetail, AnyWall, AnyWall, Gen.Double[0, 180], Gen.Double[0, 180], Gen.Double[0.05, 1], Gen.Bool).Sample((detail, wall, other, tilt, otherTilt, spacing, alone) =>
+    {
+        Opening opening = new() { Name = "opening", WidthM = 1, HeightM = 1, FrameUWPerM2K = 3, Leaf = other };
+        DetailPlace place = new() { Stack = wall, TiltDeg = tilt, OutsideFilmM2KPerW = 0.04, SpacingM = alone ? null : spacing, OtherStack = other, OtherTiltDeg = otherTilt, OtherOutsideFilmM2KPerW = 0.1, Opening = opening };
+        return DetailFit.Problems(detail, wall, place.SpacingM, other, opening).Count > 0
+            || new[] { SurfaceResistance.InsideM2KPerW(SurfaceResistance.DirectionOf(tilt)), 0.25 }.All(film => DetailSection.Of(detail, place, film).Problems.Count == 0);
+    }, iter: 2000);
+
+    [Fact]
+    public void Only_what_repeats_has_a_U_with_ribs()
+    {
+        Stack wall = new([Sheet(0.006, 0.15), Sheet(0.04, 0.04), Sheet(0.001, 50)]);
+        DetailPlace place = DetailPlace.InWall(wall, 0.5) with { OtherStack = wall, OtherTiltDeg = 90, OtherOutsideFilmM2KPerW = 0.04 };
+        Assert.NotNull(DetailSolver.Solve(Of(RibShape.Hat, 0.04), place).UWithRibsWPerM2K);
+        Assert.Null(DetailSolver.Solve(new Corner { Other = "other" }, place).UWithRibsWPerM2K);
+    }
+
     /// <summary>Far enough apart neighbours do not feel each other: ψ is that of one alone.</summary>
     [Fact]
     public void One_alone_is_as_one_of_many_far_apart() => Gen.Select(AnyWall, AnyShape).Sample((wall, shape) =>

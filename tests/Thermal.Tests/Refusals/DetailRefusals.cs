@@ -71,10 +71,10 @@ public class DetailRefusals
     }
 
     [Fact]
-    public void A_sheet_leaves_room_for_its_shape()
+    public void A_sheet_leaves_two_tenths_of_a_millimetre_open_in_its_shape()
     {
-        Refused(DetailFault.SheetTooThick, 0.02, 0.02, Hat with { SheetM = 0.02 });
-        Refused(DetailFault.SheetTooThick, 0.012, 0.01, new DoorEdge { Material = Steel, SheetM = 0.012, PostM = 0.05, DepthM = 0.02, SealM = 0.008 }, opening: Door);
+        Refused(DetailFault.SheetTooThick, 0.02, 0.0199, Hat with { SheetM = 0.02 });
+        Refused(DetailFault.SheetTooThick, 0.012, 0.0099, new DoorEdge { Material = Steel, SheetM = 0.012, PostM = 0.05, DepthM = 0.02, SealM = 0.008 }, opening: Door);
         Refused(DetailFault.SheetTooThick, 0.02, 0.01, new Corner { Other = "floor", AngleSheetM = 0.02, AngleLegM = 0.01, AngleMaterial = Steel });
     }
 

@@ -6,6 +6,9 @@ public static class DetailFit
     // Lengths that are equal on paper may differ in their last digits.
     private const double PlayM = 1e-9;
 
+    // What must be left open inside a folded section. Chosen by us.
+    private const double LeastHollowM = 0.0002;
+
     /// <summary>Everything about a detail that does not fit its build-up.</summary>
     /// <param name="detail">The detail.</param>
     /// <param name="stack">The build-up of its panel.</param>
@@ -56,8 +59,8 @@ public static class DetailFit
         if (isPlate ? rib.CrownM > 0 : !(rib.CrownM >= 0.003)) yield return new(DetailFault.CrownUnfit, rib.CrownM, isPlate ? 0 : 0.003);
         if (rib.Shape is RibShape.Plate or RibShape.Box && rib.FootM > 0) yield return new(DetailFault.FootUnfit, rib.FootM, 0);
         if (rib.Filling is not null && !isHollow) yield return new(DetailFault.NothingToFill, 0, 0);
-        double mostM = isPlate ? double.PositiveInfinity : Math.Min(rib.DepthM, isHollow ? rib.CrownM : double.PositiveInfinity) / 2;
-        if (!(rib.SheetM < mostM)) yield return new(DetailFault.SheetTooThick, rib.SheetM, mostM);
+        double mostM = isPlate ? double.PositiveInfinity : (Math.Min(rib.DepthM, isHollow ? rib.CrownM : double.PositiveInfinity) - LeastHollowM) / 2;
+        if (!(rib.SheetM <= mostM + PlayM)) yield return new(DetailFault.SheetTooThick, rib.SheetM, mostM);
         foreach (DetailProblem problem in OfStanding(rib.DepthM, rib.Over, insideM)) yield return problem;
     }
 
@@ -87,8 +90,8 @@ public static class DetailFit
     {
         double deepestM = opening?.Leaf is { } leaf ? Math.Min(insideM, InsideM(leaf)) : insideM;
         if (!(door.DepthM <= deepestM + PlayM)) yield return new(DetailFault.DeeperThanWall, door.DepthM, deepestM);
-        double mostM = Math.Min(door.DepthM, door.PostM) / 2;
-        if (!(door.SheetM < mostM)) yield return new(DetailFault.SheetTooThick, door.SheetM, mostM);
+        double mostM = (Math.Min(door.DepthM, door.PostM) - LeastHollowM) / 2;
+        if (!(door.SheetM <= mostM + PlayM)) yield return new(DetailFault.SheetTooThick, door.SheetM, mostM);
     }
 
     private static IEnumerable<DetailProblem> OfBolt(Bolt bolt, Stack stack, double insideM)

@@ -7,7 +7,7 @@ using static Thermal.Tests.Sketches;
 namespace Thermal.Tests.Published;
 
 /// <summary>Ribs and timbers against values that other solvers found.</summary>
-public class VehicleRibTests
+public class DescribedRibTests
 {
     private static Material Known(string key) => MaterialLibrary.Find(key)!;
 
@@ -34,9 +34,9 @@ public class VehicleRibTests
         _ => (Timber(0.04), DetailPlace.InWall(Panel(0.04))),
     };
 
-    public static IEnumerable<object[]> Ribs => PublishedTable.Rows("vehicle-ribs.csv");
+    public static IEnumerable<object[]> Ribs => PublishedTable.Rows("described-ribs.csv");
 
-    public static IEnumerable<object[]> Wall => PublishedTable.Rows("vehicle-rib-wall.csv");
+    public static IEnumerable<object[]> Wall => PublishedTable.Rows("described-plate.csv");
 
     [Theory, MemberData(nameof(Ribs))]
     public void A_rib_of_a_built_in_vehicle_comes_out_as_found_before(string name, double psiWPerMK, double psiTolerance, double coldest, double coldestTolerance)
