@@ -1,5 +1,6 @@
 using System.Globalization;
 using Thermal.Assessments;
+using Thermal.Bridges;
 using Thermal.Files;
 
 namespace Thermal.Benchmarks;
@@ -17,6 +18,9 @@ internal static class ShortForm
         (double nightS, long nightBytes) = Batches.Middle(night.Solve);
         Case van = VehicleLibrary.Find(VehicleLibrary.UsualName)!;
         (double assessS, long assessBytes) = Batches.Middle(() => Assess.Of(van));
+        (double ribS, long ribBytes) = Batches.Middle(() => Conduction.Solve(BridgeSections.Rib));
+        (double case2S, long case2Bytes) = Batches.Middle(() => Conduction.Solve(BridgeSections.Case2, BridgeSections.OfCase2));
+        (double case4S, long case4Bytes) = Batches.Middle(() => Conduction.Solve(BridgeSections.Case4, BridgeSections.OfCase4));
 
         PublishedProgram empty = new("tests/Thermal.Benchmarks/Empty"), program = new("src/Thermal.Cli");
         string folder = Directory.CreateTempSubdirectory("thermal-").FullName;
@@ -32,6 +36,12 @@ internal static class ShortForm
         Row("  bytes allocated", Count(nightBytes), "0", "");
         Row("assessing the library van", Time(assessS), "0.5 ms", Of(assessS / exponentialsS, "of a million exponentials"));
         Row("  bytes allocated", Count(assessBytes), "", "");
+        Row("a rib to 1 % with its error", Time(ribS), "2 ms", Of(ribS / exponentialsS, "of a million exponentials"));
+        Row("  bytes allocated", Count(ribBytes), "", "");
+        Row("ISO 10211 case 2 to 0.01 W/m", Time(case2S), "0.1 s", Of(case2S / exponentialsS, "of a million exponentials"));
+        Row("  bytes allocated", Count(case2Bytes), "", "");
+        Row("ISO 10211 case 4 to 0.005 K", Time(case4S), "3 s", Of(case4S / exponentialsS, "million exponentials"));
+        Row("  bytes allocated", Count(case4Bytes), "3E+08", "");
         Row("`assess`, published ready to run", Time(Middle(startS)), "4 ×", Of(Middle(startS) / Middle(emptyS), "× the empty program"));
         Row("`report` with all charts, published ready to run", Time(Middle(reportS)), "3 s", Of(Middle(reportS) / Middle(emptyS), "× the empty program"));
 
