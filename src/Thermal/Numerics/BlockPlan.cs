@@ -9,7 +9,7 @@ namespace Thermal.Numerics;
 /// <remarks>The rows of a block are those of its own columns and those its children leave over; its parent is the block of its first row (elimination tree of blocks).</remarks>
 internal sealed class BlockPlan
 {
-    private readonly int[] _position, _blockOf, _parent, _rowStart, _panelStart, _target;
+    private readonly int[] _position, _blockOf, _rowStart, _panelStart, _target;
     private readonly List<int> _rows = [];
 
     /// <summary>Plans the factor.</summary>
@@ -21,7 +21,7 @@ internal sealed class BlockPlan
         int n = matrix.Count, blocks = dissection.BlockStart.Count - 1;
         if (dissection.Order.Length != n) throw new ArgumentException($"An order of {dissection.Order.Length} does not fit a matrix of {n}.", nameof(dissection));
         BlockStart = [.. dissection.BlockStart];
-        (_position, _blockOf, _parent) = (new int[n], new int[n], new int[blocks]);
+        (_position, _blockOf) = (new int[n], new int[n]);
         (_rowStart, _panelStart, _target) = (new int[blocks + 1], new int[blocks + 1], new int[matrix.Row.Length + n]);
         for (int k = 0; k < n; k++) _position[dissection.Order[k]] = k;
         for (int block = 0; block < blocks; block++) _blockOf.AsSpan(BlockStart[block]..BlockStart[block + 1]).Fill(block);
@@ -30,7 +30,7 @@ internal sealed class BlockPlan
     }
 
     internal int[] BlockStart { get; }
-    internal int BlockCount => _parent.Length;
+    internal int BlockCount => BlockStart.Length - 1;
     /// <summary>Place of each node in the order.</summary>
     internal ReadOnlySpan<int> Position => _position;
     internal ReadOnlySpan<int> BlockOf => _blockOf;
@@ -45,6 +45,22 @@ internal sealed class BlockPlan
 
     /// <summary>Rows below a block, ascending.</summary>
     internal ReadOnlySpan<int> Rows(int block) => CollectionsMarshal.AsSpan(_rows)[_rowStart[block].._rowStart[block + 1]];
+
+    /// <summary>Places of rows in the panel of a block that holds them all; ascending, of equal number.</summary>
+    internal void Locate(ReadOnlySpan<int> rows, int block, Span<int> place)
+    {
+        ReadOnlySpan<int> below = Rows(block);
+        int start = BlockStart[block], end = BlockStart[block + 1], width = end - start;
+        for (int i = 0, at = 0; i < rows.Length; i++)
+        {
+            if (rows[i] < end) place[i] = rows[i] - start;
+            else
+            {
+                while (below[at] != rows[i]) at++;
+                place[i] = width + at;
+            }
+        }
+    }
 
     private void FindRows(SparseSymmetric matrix)
     {
@@ -65,8 +81,11 @@ internal sealed class BlockPlan
             Span<int> rows = CollectionsMarshal.AsSpan(_rows)[_rowStart[block]..];
             rows.Sort();
             _rowStart[block + 1] = _rows.Count;
-            _parent[block] = rows.Length > 0 ? _blockOf[rows[0]] : -1;
-            if (rows.Length > 0) (nextChild[block], firstChild[_parent[block]]) = (firstChild[_parent[block]], block);
+            if (rows.Length > 0)
+            {
+                int parent = _blockOf[rows[0]];
+                (nextChild[block], firstChild[parent]) = (firstChild[parent], block);
+            }
             MostRows = Math.Max(MostRows, rows.Length);
             size += (long)Width(block) * (Width(block) + rows.Length);
             if (size > Array.MaxLength / 2) throw new InvalidOperationException($"The factor of {matrix.Count} unknowns does not fit into memory; iterate instead.");

@@ -65,6 +65,14 @@ internal static class Panels
         for (; i < source.Length; i++) target[i] += factor * source[i];
     }
 
+    /// <summary>column[place[i]] −= product[i]; places ascending and as many as products.</summary>
+    internal static void Subtract(ReadOnlySpan<double> product, ReadOnlySpan<int> place, Span<double> column)
+    {
+        if (place[^1] - place[0] == place.Length - 1) AddMultiple(-1, product, column.Slice(place[0], place.Length));
+        else
+            for (int i = 0; i < product.Length; i++) column[place[i]] -= product[i];
+    }
+
     /// <summary>Σ of products; equal lengths.</summary>
     internal static double Dot(ReadOnlySpan<double> one, ReadOnlySpan<double> other)
     {

@@ -94,7 +94,7 @@ internal sealed class SparseCholesky
             int ancestor = blockOf[rows[first]], ancestorEnd = _plan.BlockStart[ancestor + 1];
             for (end = first + 1; end < rows.Length && rows[end] < ancestorEnd;) end++;
             Span<int> place = _place.AsSpan(0, rows.Length - first);
-            Locate(rows[first..], ancestor, place);
+            _plan.Locate(rows[first..], ancestor, place);
             int ancestorHeight = _plan.Width(ancestor) + _plan.Rows(ancestor).Length;
             for (int group = first; group < end; group += 4)
             {
@@ -103,31 +103,8 @@ internal sealed class SparseCholesky
                 for (int j = group; j < end && j < group + 4; j++)
                 {
                     Span<double> column = _values.AsSpan(_plan.PanelStart[ancestor] + place[j - first] * ancestorHeight, ancestorHeight);
-                    Subtract(_product.AsSpan((j - group) * Panels.Padded(count) + j - group, rows.Length - j), place[(j - first)..], column);
+                    Panels.Subtract(_product.AsSpan((j - group) * Panels.Padded(count) + j - group, rows.Length - j), place[(j - first)..], column);
                 }
-            }
-        }
-    }
-
-    private static void Subtract(ReadOnlySpan<double> product, ReadOnlySpan<int> place, Span<double> column)
-    {
-        if (place[^1] - place[0] == place.Length - 1) Panels.AddMultiple(-1, product, column.Slice(place[0], place.Length));
-        else
-            for (int i = 0; i < product.Length; i++) column[place[i]] -= product[i];
-    }
-
-    /// <summary>Places of rows in a panel that holds them all.</summary>
-    private void Locate(ReadOnlySpan<int> rows, int block, Span<int> place)
-    {
-        ReadOnlySpan<int> own = _plan.Rows(block);
-        int start = _plan.BlockStart[block], end = _plan.BlockStart[block + 1], width = end - start;
-        for (int i = 0, at = 0; i < rows.Length; i++)
-        {
-            if (rows[i] < end) place[i] = rows[i] - start;
-            else
-            {
-                while (own[at] != rows[i]) at++;
-                place[i] = width + at;
             }
         }
     }
