@@ -1,5 +1,6 @@
 using Thermal.Assessments;
 using Thermal.Envelope;
+using Thermal.Envelope.Details;
 
 namespace Thermal.Files.Tests.Vehicles;
 
@@ -24,8 +25,21 @@ public sealed class BuiltInTests
     }
 
     [Theory, MemberData(nameof(Names))]
-    public void Every_given_psi_was_found_for_the_build_up_it_stands_in(string name) =>
-        Assert.All(VehicleLibrary.Find(name)!.Vehicle.Surfaces, surface => Assert.All(surface.Ribs, rib => Assert.Equal(surface.Stack.Signature, rib.GivenFor)));
+    public void Every_rib_bolt_and_edge_is_described_and_none_has_a_figure_from_elsewhere(string name) => Assert.All(VehicleLibrary.Find(name)!.Vehicle.Surfaces, surface =>
+    {
+        Assert.All(surface.Ribs, rib => Assert.True(rib is { Detail: not null, PsiWPerMK: null }, rib.Name));
+        Assert.All(surface.Bolts, bolt => Assert.True(bolt is { Detail: not null, ChiWPerK: null }, bolt.Name));
+        Assert.All(surface.Openings, opening => Assert.Equal(0, opening.EdgePsiWPerMK));
+    });
+
+    /// <summary>Of the kinds of detail, those that the built-in vehicles have between them.</summary>
+    [Fact]
+    public void The_built_in_vehicles_have_ribs_timber_grooves_corners_edges_and_bolts()
+    {
+        Surface[] surfaces = [.. VehicleLibrary.Names.SelectMany(name => VehicleLibrary.Find(name)!.Vehicle.Surfaces)];
+        IEnumerable<Detail?> details = surfaces.SelectMany(surface => surface.Ribs.Select(rib => (Detail?)rib.Detail).Concat(surface.Bolts.Select(bolt => bolt.Detail)).Concat(surface.Openings.Select(opening => opening.Edge)));
+        Assert.Equal(new HashSet<string> { "Rib", "Batten", "Corrugation", "Corner", "FrameEdge", "DoorEdge", "Bolt" }, details.OfType<Detail>().Select(detail => detail.GetType().Name).ToHashSet());
+    }
 
     /// <summary>What the set of vehicles must show between them.</summary>
     [Fact]

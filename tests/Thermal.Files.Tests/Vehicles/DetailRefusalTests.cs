@@ -13,6 +13,7 @@ public sealed class DetailRefusalTests
     [InlineData("psi: 0.15 W/(m·K), length", "psi: 0.15 W/(m·K), crown: 33 mm, length", "33 mm", "left side / rib of a data sheet / crown", "this belongs to a description, and psi is given; remove it, or write shape in place of psi")]
     [InlineData("mould_factor: 0.6, given_for: \"birch_plywood 6 mm, xps 60 mm, steel_sheet 1 mm\"}", "mould_factor: 0.6}", "{name: rib of a data sheet", "left side / rib of a data sheet", "given_for is missing; only beside psi")]
     [InlineData("mould_factor: 0.6", "mould_factor: 1.6", "1.6", "left side / rib of a data sheet / mould_factor", "1.6 is outside 0 to 1")]
+    [InlineData("mould_factor: 0.6, given_for: \"birch_plywood 6 mm", "mould_factor: 0.6, given_for: \"birch_plywood 6", "\"birch_plywood 6,", "left side / rib of a data sheet / given_for", "6 has no unit")]
     [InlineData("{name: rivets, diameter: 5 mm,", "{name: rivets,", "{name: rivets", "left side / rivets", "a bolt needs its diameter, and head if it has one, or a chi found elsewhere with given_for")]
     [InlineData("chi: 0.01 W/K,", "chi: 0.01 W/K, diameter: 5 mm,", "0.01 W/K", "left side / bolt of a data sheet / chi", "chi and diameter both stand here")]
     [InlineData("chi: 0.01 W/K,", "chi: 0.01 W/K, head: 21 mm,", "21 mm", "left side / bolt of a data sheet / head", "chi is given; remove it, or write diameter in place of chi")]
