@@ -65,13 +65,13 @@ public sealed class DetailFileLaws
     private static readonly Gen<PointBridge> AnyPointBridge = Gen.Select(AnyBolt, Gen.Int[0, 10_000], (detail, count) => new PointBridge { Name = "bolt", Detail = detail, Count = count });
 
     [Fact]
-    public void A_rib_written_then_read_is_the_same() => Gen.OneOf(AnyLineBridge, AnyGivenRib).Sample(rib => IsKept(DeepSide with { Ribs = [rib] }), iter: 1000);
+    public void A_rib_written_then_read_is_the_same() => Gen.OneOf(AnyLineBridge, AnyGivenRib).Sample(rib => IsKept(DeepSide with { Ribs = [rib] }), iter: 1000, print: Described.Of);
 
     [Fact]
-    public void A_bolt_written_then_read_is_the_same() => AnyPointBridge.Sample(bolt => IsKept(DeepSide with { Bolts = [bolt] }), iter: 300);
+    public void A_bolt_written_then_read_is_the_same() => AnyPointBridge.Sample(bolt => IsKept(DeepSide with { Bolts = [bolt] }), iter: 300, print: Described.Of);
 
     [Fact]
-    public void An_edge_written_then_read_is_the_same() => AnyEdge.Sample(edge => IsKept(DeepSide with { Openings = [DeepSide.Openings[1] with { Edge = edge, Leaf = DeepSide.Stack }] }), iter: 300);
+    public void An_edge_written_then_read_is_the_same() => AnyEdge.Sample(edge => IsKept(DeepSide with { Openings = [DeepSide.Openings[1] with { Edge = edge, Leaf = DeepSide.Stack }] }), iter: 300, print: Described.Of);
 
     private static bool IsKept(Surface side)
     {

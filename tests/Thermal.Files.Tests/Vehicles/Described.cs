@@ -5,7 +5,7 @@ using System.Reflection;
 namespace Thermal.Files.Tests.Vehicles;
 
 /// <summary>Every property of a value down to its numbers as text, so that two vehicles can be compared to the last bit without trusting the writer.</summary>
-/// <remarks>LossWPerK is left out: it follows from what is compared, and a described rib that was not solved has none.</remarks>
+/// <remarks>Losses are left out: they follow from what is compared, and a description that was not solved has none.</remarks>
 internal static class Described
 {
     internal static string Of(object? value)
@@ -33,7 +33,7 @@ internal static class Described
                 break;
             default:
                 lines.Add($"{path} : {value.GetType().Name}");
-                foreach (PropertyInfo property in value.GetType().GetProperties(BindingFlags.Public | BindingFlags.Instance).Where(property => property.GetIndexParameters().Length == 0 && property.Name is not ("EqualityContract" or "LossWPerK")))
+                foreach (PropertyInfo property in value.GetType().GetProperties(BindingFlags.Public | BindingFlags.Instance).Where(property => property.GetIndexParameters().Length == 0 && property.Name is not ("EqualityContract" or "LossWPerK" or "EdgeLossWPerK")))
                     Describe($"{path}.{property.Name}", property.GetValue(value), lines);
                 break;
         }
