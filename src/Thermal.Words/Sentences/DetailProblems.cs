@@ -17,7 +17,7 @@ public static class DetailProblems
             DetailFault.DeeperThanWall => TooDeep(detail, given, limit),
             DetailFault.StripTooThick => $"what lies over this {name} is {given} thick, but only {limit} are left between it and the room; make it thinner, the {name} shallower or the layers thicker",
             DetailFault.WiderThanSpacing => $"this {name} is {given} wide, but the next one stands {limit} away; check its width and the spacing",
-            DetailFault.SheetTooThick => $"the sheet of this {name} is {given} thick, but must stay below {limit} to find room in it; check the sheet and the other sizes",
+            DetailFault.SheetTooThick => $"the sheet of this {name} is {given} thick, but its other sizes leave room for {limit}; check them all",
             DetailFault.CrownUnfit => detail is Rib { Shape: RibShape.Plate }
                 ? "a plate is a single web and has no crown; leave the crown out"
                 : $"this {name} is {given} wide towards the room, but needs {limit}; make it wider",
