@@ -59,6 +59,20 @@ public class DescribedRibTests
     }
 
     /// <summary>
+    /// The same reference with a flange of 40 mm on the plate, half to either side: ψ 0.1995, coldest 3.77 °C. With all of it to one side, as a C or a Z has it,
+    /// its edge is twice as far from the web, so it collects a little less and its web end is colder by little.
+    /// </summary>
+    [Theory, InlineData(RibShape.Channel), InlineData(RibShape.Zed)]
+    public void A_flange_to_one_side_collects_nearly_what_one_to_both_sides_does(RibShape shape)
+    {
+        Stack stack = new([Sheet(0.006, 0.13), Sheet(0.04, 0.036), Sheet(0.0008, 50)]);
+        SolvedLine solved = DetailSolver.Solve(new Rib { Shape = shape, Material = Of(50, MaterialGroup.Metal), SheetM = 0.0015, DepthM = 0.04, CrownM = 0.04 },
+            DetailPlace.InWall(stack, 0.4), accuracy: new(0.002));
+        Assert.InRange(solved.PsiWPerMK.Value / 0.1995, 0.93, 1.005);
+        Assert.InRange(-10 + 30 * solved.ColdestFactor, 3.5, 4.1);
+    }
+
+    /// <summary>
     /// Orders of magnitude found for a typical van: hats of 40 mm every 500 mm multiply the wall's U by so much. Lining and sheet were not
     /// written down; here the hat stands right behind 6 mm of plywood, so a twentieth of play at both ends.
     /// </summary>
