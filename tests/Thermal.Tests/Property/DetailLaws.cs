@@ -75,7 +75,7 @@ public class DetailLaws
             Shape = shape, Material = Steel, SheetM = sheet, DepthM = 0.01 + 0.1 * depth, CrownM = shape == RibShape.Plate ? 0 : 0.01 + 0.2 * crown,
             FootM = shape is RibShape.Box or RibShape.Plate ? 0 : foot, IsBare = bare, Over = new() { Material = Sketches.Of(0.035), ThicknessM = 0.001 + 0.02 * over.Item1, WidthM = 0.01 + 0.2 * over.Item2 },
         }),
-        Gen.Select(Share, Share).Select((width, depth) => (Detail)new Batten { Material = Sketches.Of(0.13), WidthM = 0.4 * width, DepthM = 0.1 * depth }),
+        Gen.Select(Share, Share).Select((width, depth) => (Detail)new Batten { Material = Sketches.Of(0.13), WidthM = 0.4 * width, DepthM = 0.003 + 0.1 * depth }),
         Gen.Select(Share, Share).Select((depth, width) => (Detail)new Corrugation { DepthM = 0.002 + 0.04 * depth, GrooveM = 0.01 + 0.2 * width }),
         Gen.Select(Gen.Double[0.0004, 0.01], Share).Select((sheet, leg) => (Detail)new Corner { Other = "other", AngleSheetM = sheet, AngleLegM = 0.3 * leg, AngleMaterial = Steel }),
         Gen.Const((Detail)new Corner { Other = "other" }),
