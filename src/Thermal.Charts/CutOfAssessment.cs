@@ -42,14 +42,14 @@ public static class CutOfAssessment
         ? new CutLayer(solid.Name, solid.ThicknessM, diffusionThicknessM, solid.Material.Group, solid.Battens?.AreaFraction ?? 0)
         : new CutLayer(layer.Name, layer.ThicknessM, diffusionThicknessM, MaterialGroup.Fluid);
 
-    private static Attitude AttitudeOf(Surface surface) => surface.TiltDeg switch
+    internal static Attitude AttitudeOf(Surface surface) => surface.TiltDeg switch
     {
         < FlatWithinDeg => Attitude.Roof,
         > 180 - FlatWithinDeg => Attitude.Floor,
         _ => surface.Place is SurfacePlace.Left or SurfacePlace.Rear ? Attitude.OutsideLeft : Attitude.OutsideRight,
     };
 
-    private static string OutsideOf(Surface surface) => surface.Outside == OuterSide.Road
+    internal static string OutsideOf(Surface surface) => surface.Outside == OuterSide.Road
         ? "sheltered road side"
         : surface.TiltDeg < FlatWithinDeg ? "sky and air" : "outside air";
 }

@@ -40,7 +40,7 @@ internal sealed class Frame : IDisposable
 
     public void Dispose() => Plot.Dispose();
 
-    /// <summary>Draws the plot with what was added to it, and the words round it.</summary>
+    /// <summary>Draws the plot with what was added to it, and the words round it; without a title where it is empty, as in the lower of two plots.</summary>
     internal void Render(string title)
     {
         Plot.Axes.SetLimits(across.Low, across.High, up.Low, up.High);
@@ -48,9 +48,11 @@ internal sealed class Frame : IDisposable
         using (var nowhere = new SKNoDrawCanvas((int)area.Width, (int)area.Height))
             Plot.Render(nowhere, area);
         Plot.Render(sheet.Canvas, area);
-        sheet.Text(Lettering.Title.Fitting(title, area.Width - 32), area.Left + 16, area.Top + TitleBaseline, Lettering.Title);
+        if (title.Length > 0)
+            sheet.Text(Lettering.Title.Fitting(title, area.Width - 32), area.Left + 16, area.Top + TitleBaseline, Lettering.Title);
         sheet.Text(up.Title, area.Left + 16, area.Top + AxisTitleBaseline, Lettering.Small, sheet.Palette.Muted);
-        sheet.Text(across.Title, Data.Right, Data.Bottom + 38, Lettering.Small, sheet.Palette.Muted, SKTextAlign.Right);
+        if (across.Title.Length > 0)
+            sheet.Text(across.Title, Data.Right, Data.Bottom + 38, Lettering.Small, sheet.Palette.Muted, SKTextAlign.Right);
     }
 
     /// <summary>Leaves out the lower axis, where the labels at the bars say it all.</summary>

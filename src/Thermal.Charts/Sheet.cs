@@ -86,6 +86,16 @@ internal sealed class Sheet(SKCanvas canvas, Palette palette)
         Canvas.DrawPath(path, paint);
     }
 
+    /// <summary>Several outlines as one area; those that run the other way are holes.</summary>
+    internal void Areas(IReadOnlyList<SKPoint[]> outlines, string colour)
+    {
+        if (outlines.Count == 0)
+            return;
+        using SKPath path = PathOf(outlines);
+        using SKPaint paint = Fill(colour);
+        Canvas.DrawPath(path, paint);
+    }
+
     internal void Box(SKRect box, string colour, float width = 1, float opacity = 1)
     {
         using SKPaint paint = Stroke(colour, width, opacity);
@@ -108,6 +118,19 @@ internal sealed class Sheet(SKCanvas canvas, Palette palette)
             path.LineTo(points[i]);
         if (isClosed)
             path.Close();
+        return path;
+    }
+
+    internal static SKPath PathOf(IReadOnlyList<SKPoint[]> outlines)
+    {
+        var path = new SKPath();
+        foreach (SKPoint[] outline in outlines)
+        {
+            path.MoveTo(outline[0]);
+            foreach (SKPoint point in outline.AsSpan(1))
+                path.LineTo(point);
+            path.Close();
+        }
         return path;
     }
 

@@ -15,6 +15,13 @@ internal static class Texture
     internal static void Draw(Sheet sheet, SKRect box, MaterialGroup group, bool isLyingFlat)
     {
         sheet.Area(box, Ground(sheet.Palette, group));
+        Over(sheet, box, group, isLyingFlat);
+    }
+
+    /// <summary>The texture alone, over what is there.</summary>
+    /// <inheritdoc cref="Draw"/>
+    internal static void Over(Sheet sheet, SKRect box, MaterialGroup group, bool isLyingFlat)
+    {
         sheet.Canvas.Save();
         sheet.Canvas.ClipRect(box);
         if (!isLyingFlat)

@@ -100,6 +100,9 @@ public partial class PictureTests
         Assert.Throws<ArgumentOutOfRangeException>(() => LossByPart.Draw(Samples.ColdNight, Palette.Light, UnitSet.Metric, width: 300));
         Assert.Throws<ArgumentOutOfRangeException>(() => WettingAndDrying.Draw("Roof", Samples.WetWinter, Palette.Light, UnitSet.Metric, width: 300));
         Assert.Throws<ArgumentOutOfRangeException>(() => HeaterOutput.Draw(Samples.Need, Palette.Light, UnitSet.Metric, width: 300));
+        Assert.Throws<ArgumentOutOfRangeException>(() => SectionField.Draw(SectionSamples.Hat, Palette.Light, UnitSet.Metric, width: 300));
+        Assert.Throws<ArgumentOutOfRangeException>(() => StripChart.Draw(Samples.Strips, Palette.Light, UnitSet.Metric, width: 300));
+        Assert.Throws<ArgumentOutOfRangeException>(() => FillingChart.Draw(Samples.Fillings, Palette.Light, UnitSet.Metric, width: 300));
         Assert.Throws<ArgumentOutOfRangeException>(() => ThicknessCurve.Draw(Samples.Thicknesses, Palette.Light, UnitSet.Metric, width: 300));
     }
 

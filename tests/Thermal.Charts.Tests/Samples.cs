@@ -91,6 +91,23 @@ internal static class Samples
 
     internal static ThicknessTable LongThicknesses { get; } = Thicknesses with { Panel = "right side with the sliding door and the step below it", Layer = "Elastomeric foam sheet, closed cell, self-adhesive" };
 
+    internal static StripTable Strips { get; } = new("roof", "Roof bow", "closed-cell foam",
+    [
+        new(0, 0.31, 1.42, 4.8, -4.8, 0, 0, true), new(0.003, 0.24, 1.28, 8.1, -1.5, 14, 0, false), new(0.005, 0.21, 1.22, 9.9, 0.3, 20, 0, false),
+        new(0.01, 0.16, 1.12, 11.8, 2.2, 29, 0.004, false), new(0.013, 0.14, 1.08, 12.5, 2.9, 33, 0.007, false), new(0.02, 0.11, 1.02, 13.6, 4.0, 39, 0.014, false),
+    ]);
+
+    internal static StripTable DryStrips { get; } = Strips with { Rows = [.. Strips.Rows.Select(row => row with { ToSpareK = row.ToSpareK + 6, HeadroomLostM = 0, IsKept = row.StripM == 0.005 })] };
+
+    internal static StripTable FrostStrips { get; } = new("right side with the sliding door and the step below it", "Pillar between the doors", "cork tape",
+        [new(0, 0.9, 2.42, -9.8, -7.8, 0, 0, false), new(0.02, 0.8, 2.28, -7.1, -5.1, 3, 0.02, false)]);
+
+    internal static FillingTable Fillings { get; } = new("roof", "Roof bow",
+        [new(null, 0.31, 1.42, 4.8, -4.8, 0, true), new("sheep's wool", 0.29, 1.38, 5.9, -3.7, 4, false), new("foam from a can", 0.28, 1.37, 9.9, 0.3, 5, false)]);
+
+    internal static FillingTable WetFillings { get; } = new("right side with the sliding door and the step below it", "Pillar between the doors",
+        [new(null, 0.31, 1.42, -4.8, -2.8, 0, false), new("wool of recycled textile fibres, two mats of half the thickness", 0.32, 1.43, -4.9, -2.9, -0.4, true)]);
+
     private static ThicknessTable Table(double keptM, params (double ThicknessM, double LossW, double? HeadroomM, DampVerdict Verdict)[] rows) =>
         new("Roof", "Foam board", 1, keptM, "L", [.. rows.Select(row => new ThicknessRow
         {

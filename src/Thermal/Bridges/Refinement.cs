@@ -29,8 +29,10 @@ internal sealed class Refinement
             UpperWPerK[i] -= _gap.HatWPerK[i];
             LowerWPerK[i] += _gap.FluxWPerK[i];
         }
-        SurfaceMix.Into(atVertices, grid, inCells);
-        Fields = EnvironmentCount > 0 ? [.. atVertices, Rest(atVertices, vertices.Lattice)] : [];
+        double[][] mixed = [.. atVertices.Select(field => (double[])field.Clone())];
+        SurfaceMix.Into(mixed, grid, inCells);
+        Fields = EnvironmentCount > 0 ? [.. mixed, Rest(mixed, vertices.Lattice)] : [];
+        BalancedFields = EnvironmentCount > 0 ? [.. atVertices, Rest(atVertices, vertices.Lattice)] : [];
         SurfaceVertices = vertices.SurfaceVertices;
     }
 
@@ -41,6 +43,8 @@ internal sealed class Refinement
     internal double[] LowerWPerK { get; }
     /// <summary>Weight of each environment at each vertex.</summary>
     internal double[][] Fields { get; }
+    /// <summary>The same of the vertex scheme alone: what flows to a vertex leaves it.</summary>
+    internal double[][] BalancedFields { get; }
     internal int[][] SurfaceVertices { get; }
 
     private int EnvironmentCount => Grid.Blocks.Environments.Length;

@@ -83,6 +83,17 @@ public sealed class SolvedSection
     public double TemperatureC(IReadOnlyList<double> temperaturesC, double xM, double yM, double zM = 0) =>
         Mixed(Checked(temperaturesC), WeightsFraction(xM, yM, zM));
 
+    /// <summary>Temperatures at all points of the grid, °C: x runs fastest, then y, then z. A point that touches no piece has no meaning.</summary>
+    /// <param name="temperaturesC">One for each environment, °C.</param>
+    /// <remarks>Of the vertex scheme alone, so that heat which flows to a point also leaves it; on a surface they differ from <see cref="TemperatureC"/> by less than its error.</remarks>
+    public IReadOnlyList<double> TemperaturesAtGridC(IReadOnlyList<double> temperaturesC)
+    {
+        double[] mixed = new double[Last.BalancedFields[0].Length];
+        for (int e = 0; e < Checked(temperaturesC).Count; e++)
+            for (int vertex = 0; vertex < mixed.Length; vertex++) mixed[vertex] += temperaturesC[e] * Last.BalancedFields[e][vertex];
+        return mixed;
+    }
+
     /// <summary>The point of an environment's surfaces with the lowest temperature for given temperatures.</summary>
     /// <param name="environment">Whose surfaces, such as room.</param>
     /// <param name="temperaturesC">One for each environment, °C.</param>

@@ -1,0 +1,72 @@
+using SkiaSharp;
+using Thermal.Bridges;
+using Thermal.Words;
+
+namespace Thermal.Charts;
+
+/// <summary>Names the layers where a section goes on, each with a line to it: beside a lying section, below a standing one.</summary>
+internal sealed class SectionNames
+{
+    private const float RowPx = 18;
+
+    private readonly SKRect box;
+    private readonly bool isLying;
+    private readonly List<(string Name, string Thickness, SKPoint At)> layers = [];
+
+    internal SectionNames(SectionCells cells, SectionView view, Figures figures)
+    {
+        (box, isLying) = (view.Box, view.IsLying);
+        int i = Enumerable.Range(0, cells.Across).Last(column => column == 0 || cells.XsM[column] < view.FarXM - 1e-9);
+        double fromY = 0;
+        for (int j = 0; j < cells.YsM.Length - 1; j++)
+        {
+            Piece? here = cells.Pieces[i + j * cells.Across];
+            if (j == 0 || here != cells.Pieces[i + (j - 1) * cells.Across])
+                fromY = cells.YsM[j];
+            if (here is not null && (j == cells.YsM.Length - 2 || here != cells.Pieces[i + (j + 1) * cells.Across]))
+                layers.Add((here.Name, figures.Thickness(cells.YsM[j + 1] - fromY), view.At(view.FarXM, (fromY + cells.YsM[j + 1]) / 2)));
+        }
+        layers.RemoveAll(layer => !SKRect.Inflate(box, 1, 1).Contains(layer.At));
+    }
+
+    /// <summary>What the names need below the section, px.</summary>
+    internal float BelowPx => isLying ? 0 : layers.Count * RowPx + 8;
+
+    internal void Draw(Sheet sheet, float right)
+    {
+        if (isLying)
+            DrawBeside(sheet, right);
+        else
+            DrawBelow(sheet, right);
+    }
+
+    private void DrawBeside(Sheet sheet, float right)
+    {
+        (string Name, string Thickness, SKPoint At)[] ordered = [.. layers.OrderBy(layer => layer.At.Y)];
+        float[] middles = Spread.Apart([.. ordered.Select(layer => layer.At.Y)], [.. ordered.Select(_ => RowPx)], box.Top, box.Bottom);
+        for (int k = 0; k < ordered.Length; k++)
+        {
+            sheet.Line(box.Right + 5, ordered[k].At.Y, box.Right + 18, middles[k], sheet.Palette.Muted);
+            Write(sheet, ordered[k].Name, ordered[k].Thickness, box.Right + 22, middles[k] + 4.5f, right);
+        }
+    }
+
+    // The layer furthest right has the first row, so that no line crosses another.
+    private void DrawBelow(Sheet sheet, float right)
+    {
+        float y = box.Bottom + 16;
+        foreach ((string name, string thickness, SKPoint at) in layers.OrderByDescending(layer => layer.At.X))
+        {
+            sheet.Polyline([new SKPoint(at.X, box.Bottom + 5), new SKPoint(at.X, y), new SKPoint(box.Right + 10, y)], sheet.Palette.Muted);
+            Write(sheet, name, thickness, box.Right + 14, y + 4.5f, right);
+            y += RowPx;
+        }
+    }
+
+    private static void Write(Sheet sheet, string name, string thickness, float x, float baseline, float right)
+    {
+        string fitted = Lettering.Value.Fitting(name, right - x - Lettering.Label.WidthOf(thickness) - 6);
+        sheet.Text(fitted, x, baseline, Lettering.Value);
+        sheet.Text(thickness, x + Lettering.Value.WidthOf(fitted) + 6, baseline, Lettering.Label, sheet.Palette.Muted);
+    }
+}
