@@ -10,7 +10,7 @@ internal sealed class SectionLabels(Sheet sheet, Figures figures, FreePlaces pla
 
     internal void Draw(SectionView view, SKPoint coldest, SectionOnNight night, IReadOnlyList<SKPoint[]> dewLines, IReadOnlyList<(double Level, IReadOnlyList<SKPoint[]> Lines)> isotherms, FieldSteps steps)
     {
-        string text = $"coldest {figures.Temperature(night.ColdestC)}";
+        string text = $"{night.ColdestName} {figures.Temperature(night.ColdestC)}";
         float half = Lettering.Value.WidthOf(text) / 2 + 16;
         sheet.Dot(coldest.X, coldest.Y, 5, night.ColdestC < night.DewPointC ? sheet.Palette.Water[3] : sheet.Palette.Ink);
         places.Take([coldest], 12, 12);

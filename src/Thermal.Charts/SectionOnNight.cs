@@ -52,8 +52,11 @@ public sealed record SectionOnNight
         };
     }
 
-    /// <summary>Its coldest inner point with the loss films, °C.</summary>
+    /// <summary>Its inner point nearest to the outside's temperature with the loss films, °C: the coldest, unless it is warmer outside than inside.</summary>
     public double ColdestC => OutsideC + Solved.ColdestFactor * (InsideC - OutsideC);
+
+    /// <summary>What that point is.</summary>
+    internal string ColdestName => InsideC >= OutsideC ? "coldest" : "warmest";
 
     /// <summary>True where only the half right of a line of symmetry is solved.</summary>
     internal bool IsHalf => Solved.Detail is Batten or Corrugation or Bolt or Rib { Shape: RibShape.Hat or RibShape.Box or RibShape.Plate };

@@ -41,7 +41,7 @@ internal sealed class SectionWords(SectionOnNight night, Figures figures)
     private string Coldest()
     {
         double spareK = night.ColdestC - night.DewPointC, errorK = Math.Max(FinestK, night.Solved.ColdestErrorFactor * Math.Abs(night.InsideC - night.OutsideC));
-        string point = $"the coldest inner point is at {figures.Temperature(night.ColdestC)} (within {figures.Difference(errorK)})";
+        string point = $"the {night.ColdestName} inner point is at {figures.Temperature(night.ColdestC)} (within {figures.Difference(errorK)})";
         return spareK >= 0
             ? $"{point}, {figures.Difference(spareK)} above the dew point of the room's air."
             : $"{point}, {figures.Difference(-spareK)} below the dew point of the room's air: it {(night.ColdestC < 0 ? "freezes" : "drips")} there.";
