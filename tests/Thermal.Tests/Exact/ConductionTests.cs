@@ -28,6 +28,13 @@ public class ConductionTests
         Assert.Equal(-10 + 30 * outer / (outer + inner), Conduction.Solve(Layers(SectionShape.Plane)).TemperatureC([-10, 20], 0.123, 0.04), 1e-10);
     }
 
+    /// <summary>On both surfaces, between vertices too: the share of the resistance on either side. Exact but for rounding.</summary>
+    [Theory]
+    [InlineData(0, 0.04)]
+    [InlineData(0.05, 0.04 + 0.04 / 0.036 + 0.01 / 0.13)]
+    public void The_temperature_of_a_surface_follows_its_film(double yM, double outsideOfItM2KPerW) =>
+        Assert.Equal(-10 + 30 * outsideOfItM2KPerW / (0.04 + 0.04 / 0.036 + 0.01 / 0.13 + 0.13), Conduction.Solve(Layers(SectionShape.Plane)).TemperatureC([-10, 20], 0.123, yM), 1e-10);
+
     /// <summary>Cylinder shell with films: 1/L = R_i/(2πr_i h) + Σ ln(r/r)/(2πλh) + R_e/(2πr_e h). Both schemes are exact for shells by their choice of functions.</summary>
     [Fact]
     public void A_pipe_loses_by_the_logarithm_of_its_radii()
