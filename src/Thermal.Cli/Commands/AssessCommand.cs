@@ -1,5 +1,6 @@
 using System.CommandLine;
 using Thermal.Assessments;
+using Thermal.Bridges;
 using Thermal.Choices;
 using Thermal.Cli.Json;
 using Thermal.Files;
@@ -25,8 +26,9 @@ internal static class AssessCommand
     {
         if (reading.Value is not { } asked)
             return Refusal.Of(reading.Problems, terminal);
-        Assessment found = Assess.Of(asked);
-        IReadOnlyList<AdviceItem> advice = Advice.Of(found);
+        BridgeCache cache = new();
+        Assessment found = Assess.Of(asked, cache);
+        IReadOnlyList<AdviceItem> advice = Advice.Of(found, cache);
         if (json)
             JsonText.Write(terminal.Answers, top => AssessmentJson.Write(top, found, advice, figures));
         else

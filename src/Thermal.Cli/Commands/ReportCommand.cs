@@ -1,5 +1,6 @@
 using System.CommandLine;
 using Thermal.Assessments;
+using Thermal.Bridges;
 using Thermal.Choices;
 using Thermal.Cli.Json;
 using Thermal.Files;
@@ -34,8 +35,9 @@ internal static class ReportCommand
 
     private static int Run(Case asked, string folder, bool withPictures, bool json, Figures figures, Terminal terminal, TimeProvider clock)
     {
-        Assessment found = Assess.Of(asked);
-        IReadOnlyList<AdviceItem> advice = Advice.Of(found);
+        BridgeCache cache = new();
+        Assessment found = Assess.Of(asked, cache);
+        IReadOnlyList<AdviceItem> advice = Advice.Of(found, cache);
         Report report = ReportPage.Of(found, advice, figures, DateOnly.FromDateTime(clock.GetLocalNow().DateTime));
         string page = Path.Combine(folder, PageName);
         List<string> pictures = [];

@@ -78,5 +78,7 @@ internal static class ThicknessCommand
         terminal.Paragraph($"U in {figures.Unit(Shown.Transmittance)}; loss of the whole vehicle and fuel on the cold night.");
         if (found.Rows.Any(row => row.BridgesStale))
             terminal.Paragraph("? The given ψ or χ of the ribs belongs to another thickness: rows with this mark use it all the same, so their ribs are a guess.");
+        foreach (ThicknessLeftOut left in found.LeftOut)
+            terminal.Paragraph($"No row for {figures.Thickness(left.ThicknessM)}: {left.Reason.Panel}, {left.Reason.Name}: {DetailProblems.Of(left.Reason.Problem, left.Reason.Detail, figures)}.");
     }
 }

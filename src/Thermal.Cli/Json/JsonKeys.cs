@@ -49,6 +49,7 @@ internal static class JsonKeys
         ("kept_thickness_m", "its thickness in the vehicle file"),
         ("fuel_unit", "unit of fuel_amount: L, kg or kWh"),
         ("rows", "one for each thickness: U, loss on the cold night, fuel a night, headroom, mass, damp"),
+        ("left_out", "thicknesses without a row, because a described rib, bolt or edge does not fit in them: which, what does not fit, and its limit"),
     ];
 
     // Either the table or one in full: a command line asks for one of them.

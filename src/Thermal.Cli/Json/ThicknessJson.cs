@@ -1,5 +1,6 @@
 using Thermal.Assessments;
 using Thermal.Choices;
+using Thermal.Envelope.Details;
 
 namespace Thermal.Cli.Json;
 
@@ -12,7 +13,10 @@ internal static class ThicknessJson
         .Number("layer_number", table.LayerIndex + 1)
         .Number("kept_thickness_m", table.KeptThicknessM)
         .Text("fuel_unit", table.FuelUnit)
-        .Objects("rows", table.Rows, Row);
+        .Objects("rows", table.Rows, Row)
+        .Objects("left_out", table.LeftOut, (json, left) => json
+            .Number("thickness_m", left.ThicknessM).Text("bridge", left.Reason.Name).Choice<DetailFault>("fault", left.Reason.Problem.Fault)
+            .Number("given_m", left.Reason.Problem.GivenM).Number("limit_m", left.Reason.Problem.LimitM));
 
     private static void Row(JsonText json, ThicknessRow row) => json
         .Number("thickness_m", row.ThicknessM)

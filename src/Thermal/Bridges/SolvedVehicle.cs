@@ -35,7 +35,7 @@ public static class SolvedVehicle
         .. from surface in vehicle.Surfaces
            from described in Described(surface)
            from problem in DetailFit.Problems(described.Detail, surface.Stack, described.SpacingM, DetailPlace.OtherPanel(vehicle, described.Detail)?.Stack, described.Opening)
-           select new UnfitDetail(surface.Name, described.Name, problem),
+           select new UnfitDetail(surface.Name, described.Name, described.Detail, problem),
     ];
 
     /// <summary>The vehicle for its heat alone: without the films for mould, each ψ and χ at one end of the bounds of its solution.</summary>
@@ -91,5 +91,6 @@ public static class SolvedVehicle
 /// <summary>A described detail that does not fit.</summary>
 /// <param name="Panel">The panel.</param>
 /// <param name="Name">The rib, the bolt, or the opening whose edge it is.</param>
+/// <param name="Detail">Its description.</param>
 /// <param name="Problem">What does not fit.</param>
-public sealed record UnfitDetail(string Panel, string Name, DetailProblem Problem);
+public sealed record UnfitDetail(string Panel, string Name, Detail Detail, DetailProblem Problem);
