@@ -28,6 +28,8 @@ internal static class AssessmentText
         Section("Inside the build-ups", [.. found.BuildUps.Select(damp => $"{Grammar.Capital(damp.Name)}: {BuildUpWords.Of(damp, figures).Line}")], terminal);
         Heading("Where the heat goes", terminal);
         Losses(found, figures, terminal);
+        if (BridgeWords.Together(found, figures) is { } ribs)
+            terminal.Paragraph(ribs);
         Heading("Rooms", terminal);
         Rooms(found, figures, terminal);
         Section("Take care", Cautions.Of(found.Case), terminal);

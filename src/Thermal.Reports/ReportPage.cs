@@ -26,6 +26,7 @@ public static class ReportPage
         Contents(html);
         FindingSection.Write(report);
         LossSection.Write(report);
+        RibSection.Write(report);
         BuildUpSection.Write(report);
         RoomSection.Write(report);
         HeatingSection.Write(report);
@@ -40,7 +41,7 @@ public static class ReportPage
     {
         (string Id, string Title)[] sections =
         [
-            ("know", "What to know"), ("losses", "Heat"), ("build-ups", "Build-ups"), ("air", "Air and surfaces"),
+            ("know", "What to know"), ("losses", "Heat"), ("ribs", "Ribs"), ("build-ups", "Build-ups"), ("air", "Air and surfaces"),
             ("heater", "Heater"), ("thickness", "Thickness"), ("space", "Room and tanks"), ("care", "Take care"), ("assumptions", "Assumptions"),
         ];
         html.Add($"<nav aria-label=\"On this page\"><ol>\n");

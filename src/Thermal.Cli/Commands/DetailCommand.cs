@@ -3,6 +3,7 @@ using Thermal.Assessments;
 using Thermal.Bridges;
 using Thermal.Choices;
 using Thermal.Cli.Json;
+using Thermal.Envelope.Details;
 using Thermal.Files;
 using Thermal.Words;
 using Thermal.Words.Sentences;
@@ -56,7 +57,7 @@ internal static class DetailCommand
         BridgeAnswer[] meant = [.. found.Bridges.Where(bridge => IsCalled(bridge, name))];
         if (meant.Length != 1)
             return Refusal.Of(meant.Length == 0 ? Unknown(name, found) : $"{meant.Length} are called '{name}'; write {string.Join(" or ", meant.Select(Address))}.", terminal);
-        (StripTable? strips, FillingTable? fillings) = meant[0].Solved is null
+        (StripTable? strips, FillingTable? fillings) = meant[0].Solved?.Detail is not (Rib or Batten)
             ? (null, null)
             : (RibChoices.Strips(found, meant[0].Panel, meant[0].Name, cache), RibChoices.Fillings(found, meant[0].Panel, meant[0].Name, cache));
         if (json)

@@ -57,6 +57,13 @@ internal static class HeatWorking
         string ribs = string.Join(" + ", panel.Surface.Ribs.Select(rib => $"{F.Number(Shown.LinearTransmittance, rib.PsiWPerMK!.Value)}·{F.Length(rib.LengthM)}")
             .Concat(panel.Surface.Bolts.Select(bolt => $"{F.Number(Shown.LossPerKelvin, bolt.ChiWPerK!.Value)}·{F.Write(Shown.Factor, bolt.Count)}")));
         return new("transmittance with ribs", "U + (Σψ·l + Σχ·n)/A", $"{F.Number(Shown.Transmittance, panel.Transmittance.UWPerM2K)} + ({ribs}) / {F.Area(panel.Surface.OpaqueAreaM2)}",
-            F.Transmittance(panel.UWithRibsWPerM2K), "ψ and χ as given in the vehicle file");
+            F.Transmittance(panel.UWithRibsWPerM2K), RibClause(panel.Surface));
+    }
+
+    private static string RibClause(Surface surface)
+    {
+        bool anyDescribed = surface.Ribs.Any(rib => rib.Detail is not null) || surface.Bolts.Any(bolt => bolt.Detail is not null);
+        bool anyGiven = surface.Ribs.Any(rib => rib.Detail is null) || surface.Bolts.Any(bolt => bolt.Detail is null);
+        return Words.Sentences.BridgeWords.Origin(anyDescribed, anyGiven);
     }
 }

@@ -38,7 +38,7 @@ public static class Assumptions
         "The sun is left out of the months: a warm skin drives water inwards and dries sooner than shown, or wets the lining.",
         "The block climate of DIN 4108-3 is shown as a remark only. Behind a skin that lets no vapour out it stands outside its scope, and no verdict comes from it.",
         "Saturation follows ISO 13788: over water above the freezing point, over ice below. Weather services give humidity over water at every temperature, and so it is read here.",
-        "Ribs count with the ψ or χ given in the vehicle file; a rib without one is not counted at all.",
+        "Ribs, edges and bolts count with the ψ or χ computed from their description, or with the one given in the vehicle file; what the file does not name is not counted at all.",
         "The cold-chamber grades follow a clause known only from secondary sources (EN 1646-1), and no test has been made.",
         "Output of a burning heater is lowered with air pressure; no measured curve was found.",
         "Not known here: the quality of the work, gaps in the insulation, water that leaks in from outside, and what was wet when it was closed.",

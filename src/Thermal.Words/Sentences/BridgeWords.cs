@@ -11,6 +11,9 @@ public static class BridgeWords
     /// <summary>Nearer than this to the line of symmetry counts as in the middle, m. Source: OURS.</summary>
     private const double InTheMiddleM = 0.0005;
 
+    /// <summary>Share of the loss from which ribs, edges and bolts are worth a line, fraction. Source: OURS.</summary>
+    private const double WorthAWordFraction = 0.02;
+
     private const double MetresPerFoot = 0.3048; // exact, by definition
 
     /// <summary>What a vehicle without any is told.</summary>
@@ -43,6 +46,22 @@ public static class BridgeWords
         return $"{each}{bridge.Name} costs {cost} beyond what the {bridge.Panel} loses anyway, at {figures.Temperature(bridge.InsideC)} inside and {figures.Temperature(bridge.OutsideC)} outside. {Coldest(bridge, figures)}";
     }
 
+    /// <summary>All of them together where they matter: what they take of the loss, and the coldest; null where they are few and dry.</summary>
+    /// <param name="assessment">The assessment.</param>
+    /// <param name="figures">Metric or US.</param>
+    public static string? Together(Assessment assessment, Figures figures)
+    {
+        double lossW = assessment.Bridges.Sum(bridge => bridge.LossW), share = lossW / assessment.ColdNight.LossW;
+        BridgeAnswer? coldest = assessment.Bridges.Where(bridge => bridge.ToSpareK is not null).MinBy(bridge => bridge.ToSpareK);
+        if (assessment.Bridges.Count == 0 || !(share >= WorthAWordFraction) && !(coldest?.ToSpareK < 0))
+            return null;
+        string all = $"Ribs, edges and bolts take {figures.Power(lossW)} of it, {figures.Percent(share)}.";
+        return coldest is null ? all : $"{all} Nearest to wet is {Where(coldest)}: {figures.Temperature(coldest.ColdestC!.Value)} at its coldest inner point, {Spare(coldest.ToSpareK!.Value, figures)}.";
+    }
+
+    private static string Spare(double spareK, Figures figures) =>
+        spareK >= 0 ? $"{figures.Difference(spareK)} to spare" : $"{figures.Difference(-spareK)} below the dew point";
+
     /// <summary>Whether it stays dry, in a few words for a table.</summary>
     public static string State(BridgeAnswer bridge) => bridge.ToSpareK switch
     {
@@ -74,6 +93,16 @@ public static class BridgeWords
     public static string Plain(BridgeAnswer bridge, Figures figures) =>
         bridge.LengthM is { } lengthM ? lengthM > 0 ? $"ψ {figures.LinearTransmittance(bridge.LossWPerK / lengthM)}" : "ψ of no length"
         : bridge.Count is { } count && count > 0 ? $"χ {figures.Write(Shown.PointTransmittance, bridge.LossWPerK / count)}" : "χ of none";
+
+    /// <summary>Where the ψ and χ of a panel come from.</summary>
+    /// <param name="anyComputed">True where one is computed from its description.</param>
+    /// <param name="anyGiven">True where one is given.</param>
+    public static string Origin(bool anyComputed, bool anyGiven) => (anyComputed, anyGiven) switch
+    {
+        (true, false) => "ψ and χ computed, ISO 10211",
+        (true, true) => "ψ and χ computed (ISO 10211) where described, else as given in the vehicle file",
+        _ => "ψ and χ as given in the vehicle file",
+    };
 
     /// <summary>How long it is or how many there are.</summary>
     public static string Much(BridgeAnswer bridge, Figures figures) =>

@@ -21,7 +21,7 @@ public static class RibChoiceWords
             return kept.StripM > 0
                 ? $"The strip of {figures.Thickness(kept.StripM)} over it is thick enough: more would change little."
                 : "A strip over it would change little.";
-        string headroom = row.HeadroomLostM > kept.HeadroomLostM ? $" The lining moves in by {figures.Thickness(row.HeadroomLostM - kept.HeadroomLostM)} for it." : "";
+        string headroom = row.HeadroomLostM > kept.HeadroomLostM ? $" For it the lining moves in by {figures.Thickness(row.HeadroomLostM - kept.HeadroomLostM)}, with as much more insulation behind it." : "";
         return $"{figures.Thickness(row.StripM)} of {Lowered(table.Material)} over it {Effect(row.SavedW - kept.SavedW, kept.ColdestC, row.ColdestC, row.ToSpareK, figures)}.{headroom}";
     }
 

@@ -20,7 +20,6 @@ public static class DetailSolver
     public static SolvedLine Solve(LineDetail detail, DetailPlace place, BridgeCache? cache = null, Accuracy? accuracy = null)
     {
         Films films = new(detail, place, cache ?? new(), accuracy);
-        double couplingWPerMK = films.Drawn.WholeFactor * films.Loss.CouplingWPerK(DetailSection.Room, DetailSection.Outside);
         return new()
         {
             Detail = detail,
@@ -28,12 +27,14 @@ public static class DetailSolver
             Loss = films.Loss,
             Mould = films.Mould,
             PlainUWPerM2K = films.Drawn.PlainUWPerM2K,
+            WholeCouplingWPerK = films.WholeWPerK,
+            PlainCouplingWPerK = films.Drawn.PlainWPerK,
             ColdestFactor = films.Coldest.TemperatureC,
             MouldFactor = Coldest(films.Mould).TemperatureC,
             ColdestErrorFactor = films.Loss.TemperatureChangeK,
             ColdestAt = films.Coldest,
             PsiWPerMK = films.BeyondPlain(),
-            UWithRibsWPerM2K = couplingWPerMK / films.Drawn.RepeatM,
+            UWithRibsWPerM2K = films.WholeWPerK / films.Drawn.RepeatM,
         };
     }
 
@@ -50,6 +51,8 @@ public static class DetailSolver
             Loss = films.Loss,
             Mould = films.Mould,
             PlainUWPerM2K = films.Drawn.PlainUWPerM2K,
+            WholeCouplingWPerK = films.WholeWPerK,
+            PlainCouplingWPerK = films.Drawn.PlainWPerK,
             ColdestFactor = films.Coldest.TemperatureC,
             MouldFactor = Coldest(films.Mould).TemperatureC,
             ColdestErrorFactor = films.Loss.TemperatureChangeK,
@@ -85,11 +88,12 @@ public static class DetailSolver
         internal SolvedSection Loss { get; }
         internal SolvedSection Mould => _mould.Value;
         internal SurfacePoint Coldest { get; }
+        internal double WholeWPerK => Drawn.WholeFactor * Loss.CouplingWPerK(DetailSection.Room, DetailSection.Outside);
 
         /// <summary>What the whole lets through beyond its plain parts.</summary>
         internal Bounded BeyondPlain()
         {
-            double value = Drawn.WholeFactor * Loss.CouplingWPerK(DetailSection.Room, DetailSection.Outside) - Drawn.PlainWPerK;
+            double value = WholeWPerK - Drawn.PlainWPerK;
             double error = Drawn.WholeFactor * Loss.CouplingErrorsWPerK[1];
             return new(value - error, value, value + error, "ISO-10211", "solved in its section; bounds of the solution");
         }

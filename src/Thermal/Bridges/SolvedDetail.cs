@@ -16,6 +16,10 @@ public abstract record SolvedDetail
     public required SolvedSection Mould { get; init; }
     /// <summary>U of the build-up beside it with the loss films, as it stands in the section, W/(m²·K).</summary>
     public required double PlainUWPerM2K { get; init; }
+    /// <summary>Thermal coupling L of the whole section between room and outside, W/K, per metre for a line; twice that of <see cref="Loss"/> where half is drawn.</summary>
+    public required double WholeCouplingWPerK { get; init; }
+    /// <summary>What its plain parts would let through, ΣU·l or U·A, in the same unit.</summary>
+    public required double PlainCouplingWPerK { get; init; }
     /// <summary>Temperature factor of the coldest inner point with the loss films: 0 as cold as outside, 1 as warm as the room.</summary>
     public required double ColdestFactor { get; init; }
     /// <summary>Temperature factor f_Rsi of the coldest inner point with the films for mould.</summary>
