@@ -1,4 +1,5 @@
 using Thermal.Assessments;
+using Thermal.Bridges;
 using Thermal.Climates;
 using Thermal.Envelope;
 using Thermal.Files;
@@ -12,7 +13,9 @@ namespace Thermal.Tests.Exact;
 /// <summary>Defaults that nobody published but that were chosen once: each stands here as the list of choices gives it, and where it acts, by hand.</summary>
 public class ChosenDefaultsTests
 {
-    private static readonly Case Van = VehicleLibrary.Find("library-van")!;
+    private static readonly Case Van = Evaluated(VehicleLibrary.Find("library-van")!);
+
+    private static Case Evaluated(Case asked) => asked with { Vehicle = SolvedVehicle.Of(asked.Vehicle, asked.ColdNight.WindMPerS, new()) };
 
     /// <summary>The list of choices of the project: value and what it is for.</summary>
     public static TheoryData<string, double, double> Choices => new()
