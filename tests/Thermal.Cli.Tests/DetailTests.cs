@@ -87,8 +87,18 @@ public sealed partial class DetailTests : IDisposable
         Assert.DoesNotMatch(DecimalComma(), answers);
     }
 
+    [Fact]
+    public void Pictures_are_written_as_SVG_and_PNG()
+    {
+        Assert.Equal(("", 0), Codes(Ran.Of("detail", Van, "wall ribs", "--pictures", folder.At("out"))));
+        Assert.Equal(0, Ran.Of("detail", "--rib", Hat, "--layers", Layers, "--pictures", folder.At("out")).ExitCode);
+        Assert.Equal(["hat-rib-section.png", "hat-rib-section.svg", "left-side-wall-ribs-fillings.png", "left-side-wall-ribs-fillings.svg", "left-side-wall-ribs-section.png",
+            "left-side-wall-ribs-section.svg", "left-side-wall-ribs-strips.png", "left-side-wall-ribs-strips.svg"], Directory.GetFiles(folder.At("out")).Select(file => Path.GetFileName(file)).Order(StringComparer.Ordinal));
+    }
+
     public static TheoryData<string[], string> Refused => new()
     {
+        { ["library-van", "--pictures", "out"], "write its NAME too" },
         { ["wal ribs"], "library van has no rib" },
         { ["libary-van"], "did you mean library-van" },
         { ["no-such.yaml"], "no such file" },

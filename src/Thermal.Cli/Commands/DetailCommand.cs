@@ -5,6 +5,7 @@ using Thermal.Choices;
 using Thermal.Cli.Json;
 using Thermal.Envelope.Details;
 using Thermal.Files;
+using Thermal.Reports;
 using Thermal.Words;
 using Thermal.Words.Sentences;
 
@@ -17,21 +18,22 @@ internal static class DetailCommand
     {
         Argument<string?> vehicle = SharedOptions.Vehicle();
         Argument<string?> name = SharedOptions.Word("NAME", "A rib, edge or kind of bolt: its name, or panel/name. Left out: all of them in a table. A single word that is no vehicle is a NAME of the library-van.");
+        var pictures = new Option<string?>("--pictures") { Description = "With a NAME, --rib or --bolt: also write its pictures into this folder, as SVG and as PNG; made if it is not there.", HelpName = "DIR" };
         Option<bool> json = SharedOptions.Json();
         Option<string> units = SharedOptions.Units();
         Option<string?> climates = SharedOptions.Climates();
         var loose = new LooseOptions();
-        var command = new Command("detail", "Say what ribs, edges and bolts cost, how cold they get inside, whether they drip, and what a strip or a filling buys.") { vehicle, name, json, units, climates };
+        var command = new Command("detail", "Say what ribs, edges and bolts cost, how cold they get inside, whether they drip, and what a strip or a filling buys.") { vehicle, name, pictures, json, units, climates };
         loose.AddTo(command);
         command.SetAction(parsed =>
         {
             Figures figures = SharedOptions.FiguresOf(parsed, units);
             bool asJson = parsed.GetValue(json);
             if (loose.IsUsed(parsed))
-                return LooseDetailRun.Run(loose.TextOf(parsed), asJson, figures, terminal);
+                return LooseDetailRun.Run(loose.TextOf(parsed), parsed.GetValue(pictures), asJson, figures, terminal);
             (string? file, string? asked) = Words(parsed.GetValue(vehicle), parsed.GetValue(name));
             Reading<Case> reading = VehicleSource.Read(file, parsed.GetValue(climates));
-            return reading.Value is { } read ? Run(read, asked, asJson, figures, terminal) : Refusal.Of(reading.Problems, terminal);
+            return reading.Value is { } read ? Run(read, asked, parsed.GetValue(pictures), asJson, figures, terminal) : Refusal.Of(reading.Problems, terminal);
         });
         return command;
     }
@@ -42,12 +44,14 @@ internal static class DetailCommand
     private static bool IsVehicle(string word) =>
         VehicleLibrary.Names.Contains(word) || word.EndsWith(".yaml", StringComparison.OrdinalIgnoreCase) || word.EndsWith(".yml", StringComparison.OrdinalIgnoreCase) || Path.Exists(word);
 
-    private static int Run(Case asked, string? name, bool json, Figures figures, Terminal terminal)
+    private static int Run(Case asked, string? name, string? folder, bool json, Figures figures, Terminal terminal)
     {
         var cache = new BridgeCache();
         Assessment found = Assess.Of(asked, cache);
         if (name is null)
         {
+            if (folder is not null)
+                return Refusal.Of("--pictures shows one rib, edge or bolt; write its NAME too.", terminal);
             if (json)
                 JsonText.Write(terminal.Answers, top => DetailJson.All(top, found, figures));
             else
@@ -60,6 +64,8 @@ internal static class DetailCommand
         (StripTable? strips, FillingTable? fillings) = meant[0].Solved?.Detail is not (Rib or Batten)
             ? (null, null)
             : (RibChoices.Strips(found, meant[0].Panel, meant[0].Name, cache), RibChoices.Fillings(found, meant[0].Panel, meant[0].Name, cache));
+        if (folder is not null && !PictureFiles.TryWrite(folder, DetailPictures.Of(found, meant[0], strips, fillings, figures), terminal))
+            return ExitCode.Refused;
         if (json)
             JsonText.Write(terminal.Answers, top => DetailJson.One(top, found.Case.Vehicle.Name, meant[0], BridgeWords.Answer(meant[0], figures), strips, fillings, figures));
         else

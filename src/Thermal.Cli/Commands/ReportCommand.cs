@@ -46,7 +46,7 @@ internal static class ReportCommand
             Directory.CreateDirectory(folder);
             WholeFile.WriteText(page, report.Html);
             if (withPictures)
-                pictures.AddRange(report.Figures.SelectMany(figure => WritePicture(folder, figure)));
+                pictures.AddRange(PictureFiles.Write(folder, report.Figures));
         }
         catch (Exception fault) when (fault is IOException or UnauthorizedAccessException or ArgumentException or NotSupportedException)
         {
@@ -61,13 +61,5 @@ internal static class ReportCommand
             terminal.Answers.WriteLine($"Report: {page}");
         }
         return ExitCode.Computed;
-    }
-
-    private static string[] WritePicture(string folder, Figure figure)
-    {
-        string svg = Path.Combine(folder, figure.Name + ".svg"), png = Path.Combine(folder, figure.Name + ".png");
-        WholeFile.WriteText(svg, figure.Picture.Svg);
-        WholeFile.Write(png, stream => stream.Write(figure.Picture.ToPng()));
-        return [svg, png];
     }
 }

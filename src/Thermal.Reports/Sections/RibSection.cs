@@ -34,10 +34,11 @@ internal static class RibSection
         report.Close();
     }
 
-    // Equal ribs in equal build-ups are told once, where they are nearest to wet.
+    // Equal ribs in equal build-ups are told once, where they are nearest to wet; edges of openings last, since glass is wet before them.
     private static IEnumerable<BridgeAnswer> InFull(Assessment found) => found.Bridges
         .Where(bridge => bridge.Solved is not null)
-        .OrderBy(bridge => bridge.ToSpareK)
+        .OrderBy(bridge => bridge.Solved!.Place.Opening is not null)
+        .ThenBy(bridge => bridge.ToSpareK)
         .DistinctBy(bridge => (bridge.Solved!.Detail, bridge.Solved.Place.Stack.Signature))
         .Take(MostInFull);
 
@@ -66,6 +67,8 @@ internal static class RibSection
         bool isRib = solved.Detail is Rib or Batten;
         StripTable? strips = isRib ? RibChoices.Strips(report.Found, bridge.Panel, bridge.Name, cache) : null;
         FillingTable? fillings = isRib ? RibChoices.Fillings(report.Found, bridge.Panel, bridge.Name, cache) : null;
+        foreach (Figure figure in DetailPictures.Of(report.Found, bridge, strips, fillings, figures))
+            report.Show(figure.Name, figure.Picture);
         if (strips is not null)
             Strips(html, strips, figures);
         if (fillings is not null)

@@ -22,15 +22,17 @@ public static class BridgeWords
     /// <summary>How to ask for one.</summary>
     public const string HowToAsk = "The command detail with a name from the table tells one in full, and --rib or --bolt with --layers computes one without a vehicle. In a vehicle file they stand under ribs or bolts of a panel, or as edge of an opening.";
 
-    /// <summary>Name and panel, such as "roof bows, roof"; the name alone where both are the same.</summary>
-    public static string Where(BridgeAnswer bridge) => bridge.Name == bridge.Panel ? bridge.Name : $"{bridge.Name}, {bridge.Panel}";
+    /// <summary>Name and panel, such as "roof bows, roof" or "edge of reading windows, left side".</summary>
+    public static string Where(BridgeAnswer bridge) => $"{(IsEdge(bridge) ? "edge of " : "")}{bridge.Name}, {bridge.Panel}";
+
+    private static bool IsEdge(BridgeAnswer bridge) => bridge.Solved?.Place.Opening is not null;
 
     /// <summary>The answer for a part of a vehicle, in one or two sentences.</summary>
     /// <param name="bridge">The rib, edge or bolt on the cold night.</param>
     /// <param name="figures">Metric or US.</param>
     public static string Answer(BridgeAnswer bridge, Figures figures)
     {
-        string what = $"{Grammar.The(bridge.Name)} in {Grammar.The(bridge.Panel)}";
+        string what = $"{(IsEdge(bridge) ? "the edge of " : "")}{Grammar.The(bridge.Name)} in {Grammar.The(bridge.Panel)}";
         return bridge.LossW >= 0
             ? $"On the cold night {figures.Power(bridge.LossW)} leave by {what}. {Coldest(bridge, figures)}"
             : $"On the cold night both panels, counted skin to skin, lose {figures.Power(-bridge.LossW)} less than they seem to because of {what}. {Coldest(bridge, figures)}";
@@ -52,15 +54,18 @@ public static class BridgeWords
     public static string? Together(Assessment assessment, Figures figures)
     {
         double lossW = assessment.Bridges.Sum(bridge => bridge.LossW), share = lossW / assessment.ColdNight.LossW;
-        BridgeAnswer? coldest = assessment.Bridges.Where(bridge => bridge.ToSpareK is not null).MinBy(bridge => bridge.ToSpareK);
+        // Single glass gets wet before its edge does, and that is told of the covers.
+        BridgeAnswer? coldest = assessment.Bridges.Where(bridge => bridge.ToSpareK is not null && bridge.Solved?.Place.Opening?.Glazing is null).MinBy(bridge => bridge.ToSpareK);
         if (assessment.Bridges.Count == 0 || !(share >= WorthAWordFraction) && !(coldest?.ToSpareK < 0))
             return null;
         string all = $"Ribs, edges and bolts take {figures.Power(lossW)} of it, {figures.Percent(share)}.";
-        return coldest is null ? all : $"{all} Nearest to wet is {Where(coldest)}: {figures.Temperature(coldest.ColdestC!.Value)} at its coldest inner point, {Spare(coldest.ToSpareK!.Value, figures)}.";
+        if (coldest is not { ColdestC: { } coldestC, ToSpareK: { } spareK })
+            return all;
+        string where = $"{Where(coldest)}: {figures.Temperature(coldestC)} at the coldest inner point";
+        return spareK >= 0
+            ? $"{all} Nearest to wet is {where}, {figures.Difference(spareK)} to spare."
+            : $"{all} Furthest below the dew point is {where}, {figures.Difference(-spareK)} too cold to stay dry.";
     }
-
-    private static string Spare(double spareK, Figures figures) =>
-        spareK >= 0 ? $"{figures.Difference(spareK)} to spare" : $"{figures.Difference(-spareK)} below the dew point";
 
     /// <summary>Whether it stays dry, in a few words for a table.</summary>
     public static string State(BridgeAnswer bridge) => bridge.ToSpareK switch
