@@ -27,7 +27,9 @@ public sealed record BuildUpCut
     public required string OutsideName { get; init; }
     /// <summary>What stands inside, such as room or hold.</summary>
     public required string InsideName { get; init; }
-    /// <summary>Metal ribs and bolts that cross it but are counted apart and not drawn, such as roof bow; empty where none.</summary>
+    /// <summary>The rib drawn in it; null where it has none that can be.</summary>
+    public CutRib? Rib { get; init; }
+    /// <summary>Ribs and bolts that cross it but are not drawn, such as roof bow; empty where none.</summary>
     public string RibsNotDrawn { get; init; } = "";
 
     /// <summary>Degrees to spare before it drips at a face, K: temperature minus the dew point of the air that gets there; null where none does.</summary>

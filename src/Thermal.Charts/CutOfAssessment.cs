@@ -1,5 +1,7 @@
 using Thermal.Assessments;
+using Thermal.Bridges;
 using Thermal.Envelope;
+using Thermal.Envelope.Details;
 using Thermal.Materials;
 
 namespace Thermal.Charts;
@@ -7,7 +9,7 @@ namespace Thermal.Charts;
 /// <summary>Takes one build-up out of an assessment, as its pictures need it.</summary>
 public static class CutOfAssessment
 {
-    // Surfaces less than this from flat are drawn as roof or floor, the others as a side.
+    // Surfaces less than this from flat are drawn as roof or floor, the others as a side. Source: OURS.
     private const double FlatWithinDeg = 45;
 
     /// <summary>The cut of one build-up on the cold night.</summary>
@@ -20,11 +22,15 @@ public static class CutOfAssessment
         Stack stack = surface.Openings.FirstOrDefault(opening => damp.Name == $"{surface.Name}, {opening.Name}")?.Leaf ?? surface.Stack;
         ZoneNight inside = assessment.ColdNight.Zones.First(zone => zone.Zone == surface.Zone);
         ZoneNight? beyond = surface.Outside == OuterSide.OtherZone ? assessment.ColdNight.Zones.First(zone => zone.Zone == surface.OtherZone) : null;
+        CutLayer[] layers = [.. stack.Layers.Select((layer, i) => LayerOf(layer, damp.DiffusionThicknessesM[i]))];
+        // Ribs and bolts stand in the panel, not in the leaf of its door.
+        bool isPanel = ReferenceEquals(stack, surface.Stack);
+        CutRib? rib = isPanel ? RibOf(assessment, surface, layers) : null;
         return new BuildUpCut
         {
             Name = damp.Name,
             Attitude = AttitudeOf(surface),
-            Layers = [.. stack.Layers.Select((layer, i) => LayerOf(layer, damp.DiffusionThicknessesM[i]))],
+            Layers = layers,
             TemperaturesAtFacesC = damp.TemperaturesAtFacesC,
             VapourPressuresAtFacesPa = damp.VapourAtFacesPa,
             SettlesByDiffusionGPerM2 = damp.NightByDiffusionGPerM2,
@@ -34,9 +40,33 @@ public static class CutOfAssessment
             InsideName = surface.Zone == assessment.Case.Vehicle.Living.Name ? "room" : surface.Zone,
             OutsideC = beyond?.TemperatureC ?? assessment.ColdNight.Conditions.OutsideC,
             OutsideName = beyond?.Zone ?? OutsideOf(surface),
-            RibsNotDrawn = string.Join(", ", surface.Ribs.Select(rib => rib.Name).Concat(surface.Bolts.Select(bolt => bolt.Name)).Distinct()),
+            Rib = rib,
+            RibsNotDrawn = isPanel ? string.Join(", ", surface.Ribs.Select(other => other.Name).Where(name => name != rib?.Name).Concat(surface.Bolts.Select(bolt => bolt.Name)).Distinct()) : "",
         };
     }
+
+    // The closest of the described ribs and battens that repeat and have the build-up unbroken over them.
+    private static CutRib? RibOf(Assessment assessment, Surface surface, IReadOnlyList<CutLayer> layers) =>
+        assessment.Bridges
+            .Where(bridge => bridge.Panel == surface.Name && bridge.Solved is { Detail: Batten or Rib { IsBare: false }, Place.SpacingM: not null })
+            .OrderBy(bridge => bridge.Solved!.Place.SpacingM)
+            .Select(bridge => RibOf(SectionOnNight.AsSolved(assessment, bridge)!))
+            .FirstOrDefault(rib => RibInCut.Fits(rib, layers));
+
+    private static CutRib RibOf(SectionOnNight night)
+    {
+        double thicknessM = night.Solved.Place.Stack.Layers.Sum(layer => layer.ThicknessM);
+        return new CutRib(night.Name, night.Solved.Place.SpacingM!.Value,
+        [
+            .. from piece in night.Solved.Loss.Section.Pieces
+               where piece.IsInset
+               from along in Whole(piece.Where, night.IsHalf)
+               select new CutPart(along.FromM, along.ToM, thicknessM - piece.Where.Y1M, thicknessM - piece.Where.Y0M, night.GroupOf(piece)),
+        ]);
+    }
+
+    private static (double FromM, double ToM)[] Whole(Box where, bool isHalf) =>
+        !isHalf ? [(where.X0M, where.X1M)] : where.X0M > 0 ? [(-where.X1M, -where.X0M), (where.X0M, where.X1M)] : [(-where.X1M, where.X1M)];
 
     private static CutLayer LayerOf(StackLayer layer, double diffusionThicknessM) => layer is SolidLayer solid
         ? new CutLayer(solid.Name, solid.ThicknessM, diffusionThicknessM, solid.Material.Group, solid.Battens?.AreaFraction ?? 0)

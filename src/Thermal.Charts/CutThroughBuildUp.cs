@@ -34,6 +34,7 @@ public static class CutThroughBuildUp
             $"Cut through {Grammar.The(cut.Name)}, from the room outwards: {layers}. ",
             $"{Grammar.Capital(CutWords.Inside(cut, figures))}; {CutWords.Outside(cut, figures)}. ",
             $"Temperatures at the faces from the room outwards: {faces}. {Caption(cut, figures)}",
+            cut.Rib is { } rib ? $" {Grammar.Capital(rib.Name)} every {figures.Thickness(rib.SpacingM)}." : "",
             cut.RibsNotDrawn.Length > 0 ? $" Not drawn: {cut.RibsNotDrawn}." : "");
     }
 

@@ -56,9 +56,13 @@ internal static class CutWords
         }
     }
 
-    /// <summary>The scale of the layers and the remarks below a cut.</summary>
-    internal static void DrawFootnote(Sheet sheet, BuildUpCut cut, Figures figures, DepthScale depths, float x, float right, float baseline)
+    /// <summary>What a row of words below the cut takes, px.</summary>
+    internal const float RowPx = 17;
+
+    /// <summary>The scale of the layers and the remarks below a cut; of a drawn rib in a row above it.</summary>
+    internal static void DrawFootnote(Sheet sheet, BuildUpCut cut, Figures figures, DepthScale depths, float left, float right, float baseline)
     {
+        float x = left;
         double shownPerM = figures.Convert(Shown.Thickness, 1);
         double lengthM = NiceNumbers.AtMost(90 / depths.PxPerM * shownPerM) / shownPerM;
         float bar = (float)(lengthM * depths.PxPerM), y = baseline - 4;
@@ -77,6 +81,7 @@ internal static class CutWords
         }
         if (cut.RibsNotDrawn.Length > 0)
             sheet.Text(Lettering.Small.Fitting($"not drawn: {cut.RibsNotDrawn}", right - x), x, baseline, Lettering.Small, sheet.Palette.Muted);
+        if (cut.Rib is { } rib)
+            sheet.Text(Lettering.Small.Fitting(RibInCut.Words(rib, figures), right - left), left, baseline - RowPx, Lettering.Small, sheet.Palette.Muted);
     }
-
 }

@@ -6,7 +6,7 @@ namespace Thermal.Charts;
 /// <param name="Count">Steps, 1 to 5.</param>
 internal sealed record FieldSteps(double Low, double Step, int Count)
 {
-    // A span below this has no steps worth a line, in the unit shown.
+    // A span below this has no steps worth a line, in the unit shown. Source: OURS.
     private const double LeastStep = 0.1;
 
     private static readonly double[] Digits = [1, 2, 3, 4, 5, 6, 8];

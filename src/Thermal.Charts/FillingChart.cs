@@ -27,7 +27,7 @@ public static class FillingChart
         {
             var sheet = new Sheet(canvas, palette);
             sheet.Ground(width, height);
-            sheet.Text(Lettering.Title.Fitting($"{Title(table)}: what filling it buys", width - 2 * Edge), Edge, 24, Lettering.Title);
+            sheet.Text(Lettering.Title.Fitting($"{Title(table)}: what a filling buys", width - 2 * Edge), Edge, 24, Lettering.Title);
             float left = MathF.Round(width * 0.6f);
             DrawScale(sheet, SKRect.Create(left, Top, width - 40 - left, RowPx * table.Rows.Count), table.Rows, figures);
             DrawWords(sheet, table.Rows, figures, left - Edge - 12);
@@ -76,10 +76,13 @@ public static class FillingChart
 
     private static string Caption(FillingTable table, Figures figures)
     {
-        FillingRow empty = table.Rows[0], best = table.Rows.MaxBy(row => row.SavedW)!;
+        IReadOnlyList<FillingRow> rows = table.Rows;
+        FillingRow empty = rows[0], best = rows.MaxBy(row => row.SavedW)!;
+        if (rows.All(row => figures.Power(row.SavedW) == figures.Power(0) && figures.Temperature(row.ColdestC) == figures.Temperature(empty.ColdestC)))
+            return $"{Title(table)}: no filling changes anything that shows: the coldest point stays at {figures.Temperature(empty.ColdestC)}, the metal carries the heat past it.";
         return best == empty
             ? $"{Title(table)}: no filling saves heat; empty, its coldest point is at {figures.Temperature(empty.ColdestC)}."
-            : $"{Title(table)}: {CutWords.Lowered(Name(best))} in it saves {figures.Power(best.SavedW)} on the cold night and moves the coldest point from {figures.Temperature(empty.ColdestC)} to {figures.Temperature(best.ColdestC)}, "
+            : $"{Title(table)}: {CutWords.Lowered(Name(best))} inside saves {figures.Power(best.SavedW)} on the cold night and moves the coldest point from {figures.Temperature(empty.ColdestC)} to {figures.Temperature(best.ColdestC)}, "
                 + (best.ToSpareK >= 0 ? $"{figures.Difference(best.ToSpareK)} above the dew point." : $"still {figures.Difference(-best.ToSpareK)} below the dew point.");
     }
 

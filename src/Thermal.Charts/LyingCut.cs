@@ -26,7 +26,7 @@ internal sealed class LyingCut
         insideRows = Lettering.Value.WidthOf(CutWords.Inside(cut, figures)) + 12 <= LaneLeft - Edge
             ? [CutWords.Inside(cut, figures)]
             : [CutWords.InsideAir(cut, figures), CutWords.InsideDewPoint(cut, figures)];
-        float foot = Foot + (IsRoomBelow ? RowPx * (insideRows.Length - 1) : 0);
+        float foot = Foot + (IsRoomBelow ? RowPx * (insideRows.Length - 1) : 0) + (cut.Rib is null ? 0 : CutWords.RowPx);
         Height = Math.Max(height, (int)(Top + foot + LeastLayerPx * cut.Layers.Count + LeastRestPx));
         bottom = Height - foot;
         depths = new DepthScale(cut.Layers, bottom - Top, LeastLayerPx);
@@ -46,6 +46,7 @@ internal sealed class LyingCut
         sheet.Text(Lettering.Title.Fitting(Grammar.Capital(cut.Name), width - 2 * Edge), Edge, 24, Lettering.Title);
         DrawSides(sheet);
         DrawLayers(sheet);
+        DrawNames(sheet);
         DrawTemperatures(sheet);
         var lane = SKRect.Create(LaneLeft, Top, width - Edge - LaneLeft, bottom - Top);
         sheet.Text(CutWords.LaneTitleStart, LaneLeft, 42, Lettering.Value);
@@ -65,6 +66,8 @@ internal sealed class LyingCut
 
     private float FaceY(int face) => IsRoomBelow ? bottom - (float)depths.FacePx(face) : Top + (float)depths.FacePx(face);
 
+    private float DepthY(double depthM) => IsRoomBelow ? bottom - (float)depths.DepthPx(depthM) : Top + (float)depths.DepthPx(depthM);
+
     private void DrawLayers(Sheet sheet)
     {
         for (int i = 0; i < cut.Layers.Count; i++)
@@ -76,12 +79,23 @@ internal sealed class LyingCut
             if (layer.BattenFraction > 0)
                 DrawBatten(sheet, box, layer.BattenFraction);
             sheet.Line(box.Left, box.Top, box.Right, box.Top, sheet.Palette.Ink, 1, 0.35f);
-            string thickness = figures.Thickness(layer.ThicknessM);
-            sheet.Plate(Sheet.FittingPlate(layer.Name, thickness, box.Width - 24), thickness, Edge + 8, box.MidY);
             if (depths.IsStretched[i])
                 CutWords.DrawBreak(sheet, box.Right, box.MidY, isLyingFlat: true);
         }
+        if (cut.Rib is { } rib)
+            RibInCut.Draw(sheet, rib, BoxRight - Edge, isLyingFlat: true, (beforePx, depthM) => new SKPoint(BoxRight - beforePx, DepthY(depthM)));
         sheet.Box(new SKRect(Edge, Top, BoxRight, bottom), sheet.Palette.Ink, 1, 0.45f);
+    }
+
+    // A name ends before the rib that crosses its layer.
+    private void DrawNames(Sheet sheet)
+    {
+        for (int i = 0; i < cut.Layers.Count; i++)
+        {
+            string thickness = figures.Thickness(cut.Layers[i].ThicknessM);
+            float mostPx = BoxRight - Edge - Math.Max(24, RibInCut.Crosses(cut.Rib, cut.Layers, i) ? RibInCut.TakesPx(cut.Rib, BoxRight - Edge) : 0);
+            sheet.Plate(Sheet.FittingPlate(cut.Layers[i].Name, thickness, mostPx), thickness, Edge + 8, (FaceY(i) + FaceY(i + 1)) / 2);
+        }
     }
 
     // The batten takes its share of the width, near the right end where no plate covers it.

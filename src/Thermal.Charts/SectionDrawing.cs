@@ -8,7 +8,7 @@ namespace Thermal.Charts;
 /// <summary>The section itself: steps of temperature, pieces, surfaces, ways of the heat, lines of equal temperature and the dew point among them.</summary>
 internal sealed class SectionDrawing
 {
-    // Sheets of metal thinner than this are drawn as metal: no step of temperature could be seen in them.
+    // Sheets of metal thinner than this are drawn as metal: no step of temperature could be seen in them. Source: OURS.
     private const double SheetPx = 5;
     private const int WaysCount = 15;
 
@@ -70,7 +70,7 @@ internal sealed class SectionDrawing
             DewLine(sheet, line);
         DrawSurfaces(sheet);
         sheet.Canvas.Restore();
-        DrawEnds(sheet);
+        SectionEnds.Draw(sheet, cells, layout);
         DrawLabels(sheet);
     }
 
@@ -172,22 +172,10 @@ internal sealed class SectionDrawing
             sheet.Polyline(line, sheet.Palette.Water[3], 5);
     }
 
-    private void DrawEnds(Sheet sheet)
-    {
-        SectionView view = layout.View;
-        double toY = view.FromYM + (view.IsLying ? Box.Height : Box.Width) / view.PxPerM;
-        if (layout.IsCroppedLow)
-            BrokenEdge.Draw(sheet, view.At(view.FromXM, view.FromYM), view.At(view.FromXM, toY));
-        if (layout.IsCroppedHigh)
-            BrokenEdge.Draw(sheet, view.At(view.ToXM, view.FromYM), view.At(view.ToXM, toY));
-        if (layout.IsCroppedDeep)
-            BrokenEdge.Draw(sheet, view.At(view.FromXM, toY), view.At(view.ToXM, toY));
-    }
-
     private void DrawLabels(Sheet sheet)
     {
         var places = new FreePlaces(layout.LabelBox);
-        foreach (SKPoint[] line in isotherms.SelectMany(isotherm => isotherm.Lines).Concat(dewLines).Concat(sheets).Concat(surfaces.Of(DetailSection.Room)).Concat(surfaces.Of(DetailSection.Outside)))
+        foreach (SKPoint[] line in isotherms.SelectMany(isotherm => isotherm.Lines).Concat(dewLines).Concat(sheets).Concat(surfaces.Of(DetailSection.Room)).Concat(surfaces.Of(DetailSection.Outside)).Concat(Wet))
             places.Avoid(line);
         SurfacePoint coldest = night.Solved.ColdestAt;
         new SectionLabels(sheet, figures, places).Draw(layout.View, layout.View.At(coldest.XM, coldest.YM), night, dewLines, isotherms, Steps);

@@ -1,5 +1,6 @@
 using SkiaSharp;
 using Thermal.Bridges;
+using Thermal.Envelope.Details;
 using Thermal.Words;
 using Thermal.Words.Sentences;
 
@@ -9,7 +10,7 @@ namespace Thermal.Charts;
 public static class SectionField
 {
     private const float Edge = 16, NamesPx = 176, TitleBaseline = 24, WordsPx = 18;
-    // A wall is thin and its rib wide: a standing section takes this much more height.
+    // A wall is thin and its rib wide: a standing section takes this much more height. Source: OURS.
     private const float StandingPx = 80;
 
     /// <summary>Draws it, in true proportion, turned as it stands in the vehicle.</summary>
@@ -31,13 +32,15 @@ public static class SectionField
         bool isLying = night.Attitude is Attitude.Roof or Attitude.Floor;
         bool isOneRow = isLying || Lettering.Value.WidthOf(words.Left) + Lettering.Value.WidthOf(words.Right) + 24 <= width - 2 * Edge;
         float roomRow = isLying ? SectionLayout.RoomRowPx : 0;
-        float top = TitleBaseline + 20 + (isOneRow ? 1 : 2) * WordsPx + (night.Attitude == Attitude.Floor ? roomRow : 0), below = isLying ? 30 + (night.Attitude == Attitude.Roof ? roomRow : 0) : 14;
-        SectionCells cells = SectionCells.Of(night.Solved.Loss, night.TemperaturesC, night.IsHalf);
+        float above = SectionNames.AbovePx(night), top = above + TitleBaseline + 20 + (isOneRow ? 1 : 2) * WordsPx + (night.Attitude == Attitude.Floor ? roomRow : 0), below = isLying ? 30 + (night.Attitude == Attitude.Roof ? roomRow : 0) : 14;
+        // A corner has the room inside its picture.
+        float roomPx = night.Solved.Detail is Corner ? 0 : SectionLayout.RoomColumnPx;
+        SectionCells cells = SectionCells.Of(night.Field, night.TemperaturesC, night.IsHalf);
         SectionLayout layout = isLying
             ? SectionLayout.Of(night, cells, SKRect.Create(Edge, top, width - 2 * Edge - NamesPx, height - top - below))
-            : SectionLayout.Of(night, cells, SKRect.Create(Edge, top, width - 2 * Edge - NamesPx - SectionLayout.RoomColumnPx, height + StandingPx - top - below)).Centred(width);
+            : SectionLayout.Of(night, cells, SKRect.Create(Edge, top, width - 2 * Edge - NamesPx - roomPx, height + StandingPx + above - top - below)).Centred(width, roomPx);
         var drawing = new SectionDrawing(night, figures, cells, layout);
-        var names = new SectionNames(cells, layout.View, figures);
+        var names = new SectionNames(cells, layout.View, figures, night.IsCornerBelow);
         var key = new SectionKey(drawing, figures, layout.View.PxPerM, layout.IsCropped, night.ColdestC < 0, width - 2 * Edge);
         float keyTop = layout.View.Box.Bottom + below + names.BelowPx;
         int tall = (int)MathF.Ceiling(keyTop + key.HeightPx + 10);

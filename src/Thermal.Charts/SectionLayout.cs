@@ -11,12 +11,12 @@ namespace Thermal.Charts;
 /// <param name="IsCroppedDeep">True where it goes on beyond the highest y drawn.</param>
 internal sealed record SectionLayout(SectionView View, bool IsCroppedLow, bool IsCroppedHigh, bool IsCroppedDeep)
 {
-    // Air drawn on both sides, px; how much of the wall beside the detail is drawn at least, in thicknesses and m.
-    private const float AirPx = 14;
+    // Air drawn on both sides, px; how much of the wall beside the detail is drawn at least, in thicknesses and m. Source: OURS.
+    internal const float AirPx = 14;
     // Beyond it, in the room, what a label of the coldest point takes, px.
-    internal const float RoomRowPx = 16, RoomColumnPx = 130;
+    internal const float EdgePx = 16, RoomRowPx = 16, RoomColumnPx = 130;
     private const double BesideThicknesses = 0.9, LeastBesideM = 0.02;
-    // Of a corner no more than this is drawn into the depth, in thicknesses of the wall.
+    // Of each panel of a corner no more than this is drawn, in thicknesses of the wall. Source: OURS.
     private const double CornerThicknesses = 3;
 
     /// <summary>Where labels may stand: the picture, and the room beside it.</summary>
@@ -25,7 +25,7 @@ internal sealed record SectionLayout(SectionView View, bool IsCroppedLow, bool I
         Attitude.Roof => View.Box with { Bottom = View.Box.Bottom + RoomRowPx },
         Attitude.Floor => View.Box with { Top = View.Box.Top - RoomRowPx },
         Attitude.OutsideLeft => View.Box with { Right = View.Box.Right + RoomColumnPx },
-        _ => View.Box with { Left = View.Box.Left - RoomColumnPx },
+        _ => View.Box with { Left = Math.Max(EdgePx, View.Box.Left - RoomColumnPx) },
     };
 
     internal bool IsCropped => IsCroppedLow || IsCroppedHigh || IsCroppedDeep;
@@ -37,24 +37,27 @@ internal sealed record SectionLayout(SectionView View, bool IsCroppedLow, bool I
     {
         double thickness = night.Solved.Place.Stack.Layers.Sum(layer => layer.ThicknessM);
         double fromY = cells.YsM[0], toY = night.Solved.Detail is Corner ? Math.Min(cells.YsM[^1], fromY + CornerThicknesses * thickness) : cells.YsM[^1];
-        (double low, double high) = Detail(night, cells);
+        double lengthM = Math.Min(cells.XsM[^1] - cells.XsM[0], night.Solved.Detail is Corner ? toY - fromY : double.PositiveInfinity);
+        (double low, double high) = night.Solved.Detail is Corner ? (cells.XsM[0], cells.XsM[0]) : Detail(night, cells);
         double beside = Math.Max(LeastBesideM, BesideThicknesses * thickness);
         bool isLying = night.Attitude is Attitude.Roof or Attitude.Floor;
         (float alongPx, float deepPx) = isLying ? (space.Width, space.Height) : (space.Height, space.Width);
-        double scale = Math.Min(alongPx / Math.Min(high - low + 2 * beside, cells.XsM[^1] - cells.XsM[0]), (deepPx - 2 * AirPx) / (toY - fromY));
-        double span = Math.Min(alongPx / scale, cells.XsM[^1] - cells.XsM[0]);
+        double scale = Math.Min(alongPx / Math.Min(high - low + 2 * beside, lengthM), (deepPx - 2 * AirPx) / (toY - fromY));
+        double span = Math.Min(alongPx / scale, lengthM);
         double from = Math.Clamp((low + high) / 2 - span / 2, cells.XsM[0], cells.XsM[^1] - span);
         float drawnAlong = (float)(span * scale), drawnDeep = (float)((toY - fromY) * scale) + 2 * AirPx;
         SKRect box = SKRect.Create(space.Left, space.Top, isLying ? drawnAlong : drawnDeep, isLying ? drawnDeep : drawnAlong);
-        return new SectionLayout(new SectionView(night.Attitude, box, scale, from, fromY - AirPx / scale, night.Solved.Detail is FrameEdge or DoorEdge),
+        return new SectionLayout(new SectionView(night.Attitude, box, scale, from, fromY - AirPx / scale, night.IsCornerBelow || night.Solved.Detail is FrameEdge or DoorEdge),
             from > cells.XsM[0] + 1e-9, from + span < cells.XsM[^1] - 1e-9, toY < cells.YsM[^1]);
     }
 
     /// <summary>The same in the middle of the width, as far as the names at its right and the room's labels allow.</summary>
-    internal SectionLayout Centred(float width)
+    /// <param name="width">Width of the picture, px.</param>
+    /// <param name="roomPx">What the room's labels take beside it, px.</param>
+    internal SectionLayout Centred(float width, float roomPx)
     {
-        const float edge = 16, names = 176;
-        float left = Math.Max(edge + (View.Attitude == Attitude.OutsideRight ? RoomColumnPx : 0), Math.Min((width - View.Box.Width) / 2, width - edge - names - View.Box.Width));
+        const float names = 176;
+        float left = Math.Max(EdgePx + (View.Attitude == Attitude.OutsideRight ? roomPx : 0), Math.Min((width - View.Box.Width) / 2, width - EdgePx - names - View.Box.Width));
         return this with { View = View with { Box = SKRect.Create(left, View.Box.Top, View.Box.Width, View.Box.Height) } };
     }
 

@@ -4,19 +4,20 @@ using Thermal.Words;
 
 namespace Thermal.Charts;
 
-/// <summary>Names the layers where a section goes on, each with a line to it: beside a lying section, below a standing one.</summary>
+/// <summary>Names the layers where a section goes on, each with a line to it: beside a lying section, below a standing one, above it where its corner is below.</summary>
 internal sealed class SectionNames
 {
     private const float RowPx = 18;
 
     private readonly SKRect box;
-    private readonly bool isLying;
+    private readonly bool isLying, isAbove;
     private readonly List<(string Name, string Thickness, SKPoint At)> layers = [];
 
-    internal SectionNames(SectionCells cells, SectionView view, Figures figures)
+    internal SectionNames(SectionCells cells, SectionView view, Figures figures, bool isAbove)
     {
-        (box, isLying) = (view.Box, view.IsLying);
-        int i = Enumerable.Range(0, cells.Across).Last(column => column == 0 || cells.XsM[column] < view.FarXM - 1e-9);
+        (box, isLying, this.isAbove) = (view.Box, view.IsLying, isAbove);
+        double endM = isAbove ? view.ToXM : view.FarXM;
+        int i = Enumerable.Range(0, cells.Across).Last(column => column == 0 || cells.XsM[column] < endM - 1e-9);
         double fromY = 0;
         for (int j = 0; j < cells.YsM.Length - 1; j++)
         {
@@ -24,20 +25,23 @@ internal sealed class SectionNames
             if (j == 0 || here != cells.Pieces[i + (j - 1) * cells.Across])
                 fromY = cells.YsM[j];
             if (here is not null && (j == cells.YsM.Length - 2 || here != cells.Pieces[i + (j + 1) * cells.Across]))
-                layers.Add((here.Name, figures.Thickness(cells.YsM[j + 1] - fromY), view.At(view.FarXM, (fromY + cells.YsM[j + 1]) / 2)));
+                layers.Add((here.Name, figures.Thickness(cells.YsM[j + 1] - fromY), view.At(endM, (fromY + cells.YsM[j + 1]) / 2)));
         }
         layers.RemoveAll(layer => !SKRect.Inflate(box, 1, 1).Contains(layer.At));
     }
 
     /// <summary>What the names need below the section, px.</summary>
-    internal float BelowPx => isLying ? 0 : layers.Count * RowPx + 8;
+    internal float BelowPx => isLying || isAbove ? 0 : layers.Count * RowPx + 8;
+
+    /// <summary>What they need above it, px.</summary>
+    internal static float AbovePx(SectionOnNight night) => night.IsCornerBelow ? night.Solved.Place.Stack.Layers.Count * RowPx + 8 : 0;
 
     internal void Draw(Sheet sheet, float right)
     {
         if (isLying)
             DrawBeside(sheet, right);
         else
-            DrawBelow(sheet, right);
+            DrawStepped(sheet, right);
     }
 
     private void DrawBeside(Sheet sheet, float right)
@@ -51,15 +55,15 @@ internal sealed class SectionNames
         }
     }
 
-    // The layer furthest right has the first row, so that no line crosses another.
-    private void DrawBelow(Sheet sheet, float right)
+    // The layer furthest right has the row nearest to the section, so that no line crosses another.
+    private void DrawStepped(Sheet sheet, float right)
     {
-        float y = box.Bottom + 16;
+        float away = isAbove ? -1 : 1, edge = isAbove ? box.Top : box.Bottom, y = edge + away * 16;
         foreach ((string name, string thickness, SKPoint at) in layers.OrderByDescending(layer => layer.At.X))
         {
-            sheet.Polyline([new SKPoint(at.X, box.Bottom + 5), new SKPoint(at.X, y), new SKPoint(box.Right + 10, y)], sheet.Palette.Muted);
+            sheet.Polyline([new SKPoint(at.X, edge + away * 5), new SKPoint(at.X, y), new SKPoint(box.Right + 10, y)], sheet.Palette.Muted);
             Write(sheet, name, thickness, box.Right + 14, y + 4.5f, right);
-            y += RowPx;
+            y += away * RowPx;
         }
     }
 

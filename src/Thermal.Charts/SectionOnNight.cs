@@ -9,6 +9,9 @@ namespace Thermal.Charts;
 /// <summary>A solved detail on one night, as its section is drawn.</summary>
 public sealed record SectionOnNight
 {
+    // So finely that no kink of a line shows at the usual size, yet drawn in an instant. Source: OURS.
+    private static readonly Accuracy Smooth = new(FlowFraction: 0.0001, TemperatureK: 0.002, LargestCellCount: 2_500);
+
     /// <summary>What the builder calls it.</summary>
     public required string Name { get; init; }
     /// <summary>The panel it stands in.</summary>
@@ -17,6 +20,10 @@ public sealed record SectionOnNight
     public required Attitude Attitude { get; init; }
     /// <summary>Its solution; a plane or a round section.</summary>
     public required SolvedDetail Solved { get; init; }
+    /// <summary>The field that is drawn: its section with the loss films, by itself as finely as it was solved for its figures.</summary>
+    public SolvedSection Field { get => field ?? Solved.Loss; init; }
+    /// <summary>How the other panel of a corner stands; null elsewhere.</summary>
+    public Attitude? OtherAttitude { get; init; }
     /// <summary>Temperature of the room, °C.</summary>
     public required double InsideC { get; init; }
     /// <summary>Temperature outside as it acts on the panel, °C.</summary>
@@ -31,9 +38,13 @@ public sealed record SectionOnNight
     /// <summary>The section of a bridge on the cold night.</summary>
     /// <param name="assessment">The assessment.</param>
     /// <param name="bridge">One of its bridges.</param>
-    /// <returns>The section; null where ψ or χ was given and nothing was solved.</returns>
+    /// <returns>The section, solved again more finely to be drawn; null where ψ or χ was given and nothing was solved.</returns>
     /// <exception cref="InvalidOperationException">The bridge's panel is not in the assessment.</exception>
-    public static SectionOnNight? Of(Assessment assessment, BridgeAnswer bridge)
+    public static SectionOnNight? Of(Assessment assessment, BridgeAnswer bridge) =>
+        AsSolved(assessment, bridge) is { } night ? night with { Field = Conduction.Solve(night.Solved.Loss.Section, Smooth) } : null;
+
+    /// <summary>The same with the field that its figures were found in.</summary>
+    internal static SectionOnNight? AsSolved(Assessment assessment, BridgeAnswer bridge)
     {
         if (bridge.Solved is null)
             return null;
@@ -44,6 +55,7 @@ public sealed record SectionOnNight
             Panel = bridge.Panel,
             Attitude = CutOfAssessment.AttitudeOf(surface),
             Solved = bridge.Solved,
+            OtherAttitude = bridge.Solved.Detail is Corner corner ? CutOfAssessment.AttitudeOf(assessment.Case.Vehicle.Surfaces.First(s => s.Name == corner.Other)) : null,
             InsideC = bridge.InsideC,
             OutsideC = bridge.OutsideC,
             DewPointC = bridge.DewPointC,
@@ -54,6 +66,9 @@ public sealed record SectionOnNight
 
     /// <summary>Its inner point nearest to the outside's temperature with the loss films, °C: the coldest, unless it is warmer outside than inside.</summary>
     public double ColdestC => OutsideC + Solved.ColdestFactor * (InsideC - OutsideC);
+
+    /// <summary>True where a side stands on a floor: the corner is below.</summary>
+    internal bool IsCornerBelow => Attitude is Attitude.OutsideLeft or Attitude.OutsideRight && OtherAttitude == Attitude.Floor;
 
     /// <summary>What that point is.</summary>
     internal string ColdestName => InsideC >= OutsideC ? "coldest" : "warmest";
@@ -68,7 +83,7 @@ public sealed record SectionOnNight
     /// <summary>What kind of material a piece is of: that of its layer or of the detail; by its conductivity where it is neither.</summary>
     internal MaterialGroup GroupOf(Piece piece)
     {
-        // Between the best conductor that is no metal and the poorest metal.
+        // Between the best conductor that is no metal and the poorest metal. Source: OURS.
         const double metalFromWPerMK = 5;
         IEnumerable<StackLayer> layers = Solved.Place.Stack.Layers.Concat(Solved.Place.OtherStack?.Layers ?? []);
         if (piece.ConductivityWPerMK >= metalFromWPerMK)

@@ -9,7 +9,7 @@ namespace Thermal.Charts;
 internal sealed class SectionWords(SectionOnNight night, Figures figures)
 {
     // No error is said to be smaller than what can be written.
-    private const double FinestK = 0.1, FinestChiWPerK = 0.0001;
+    private const double FinestK = 0.1;
 
     internal string Title => $"{Grammar.Capital(night.Name)}{(night.Panel == night.Name ? "" : $", {CutWords.Lowered(night.Panel)}")}: temperatures in the section";
 
@@ -50,8 +50,7 @@ internal sealed class SectionWords(SectionOnNight night, Figures figures)
     private string Loss() => night.Solved switch
     {
         SolvedLine line => $"It adds ψ = {Bounds(Shown.LinearTransmittance, line.PsiWPerMK)}.",
-        // A bolt adds thousandths, which the usual figures of W/K do not show.
-        SolvedPoint point => $"Each adds χ = {NiceNumbers.Written(point.ChiWPerK.Value, FinestChiWPerK)} {figures.Unit(Shown.LossPerKelvin)}.",
+        SolvedPoint point => $"Each adds χ = {Bounds(Shown.PointTransmittance, point.ChiWPerK)}.",
         _ => throw new InvalidOperationException($"{night.Solved.GetType().Name} has no words."),
     };
 

@@ -10,6 +10,8 @@ internal sealed class StandingCut
     // Two rows of temperatures fit over strips of this width; a row of the cut holds one plate.
     private const float LeastLayerPx = 24, RowPx = 25, LeastRestPx = 120, LeastCutPx = 112;
     private const float Edge = 16, BoxLeft = 58, HeaderPx = 18, LanePx = 128, LaneGapPx = 44, Foot = 34;
+    // A rib needs this much of its panel to be told from a line. Source: OURS.
+    private const float LeastCutWithRibPx = 180;
 
     private readonly BuildUpCut cut;
     private readonly Figures figures;
@@ -29,11 +31,16 @@ internal sealed class StandingCut
         (leftWords, rightWords) = IsOutsideLeft ? (outside, inside) : (inside, outside);
         isHeaderInTwoRows = Lettering.Value.WidthOf(leftWords) + Lettering.Value.WidthOf(rightWords) + 24 > this.width - 2 * Edge;
         top = 106 + (isHeaderInTwoRows ? HeaderPx : 0);
-        float leastCutPx = Math.Max(RowPx * cut.Layers.Count + 10, LeastCutPx);
-        Height = Math.Max(height, (int)(top + leastCutPx + LaneGapPx + LanePx + Foot));
-        bottom = Height - Foot - LanePx - LaneGapPx;
+        float leastCutPx = LeastPx(cut), foot = Foot + (cut.Rib is null ? 0 : CutWords.RowPx);
+        Height = Math.Max(height, (int)(top + leastCutPx + LaneGapPx + LanePx + foot));
+        bottom = Height - foot - LanePx - LaneGapPx;
         depths = new DepthScale(cut.Layers, boxRight - BoxLeft, LeastLayerPx);
     }
+
+    // The names keep clear of the rib at the lower end.
+    private static float LeastPx(BuildUpCut cut) => cut.Rib is not { } rib
+        ? Math.Max(RowPx * cut.Layers.Count + 10, LeastCutPx)
+        : Math.Max((RowPx * cut.Layers.Count + 10 + RibInCut.TakesPx(rib, 0)) / (1 - (float)(rib.WidthM / rib.SpacingM)), LeastCutWithRibPx);
 
     internal int Height { get; }
 
@@ -58,6 +65,8 @@ internal sealed class StandingCut
 
     private float FaceX(int face) => IsOutsideLeft ? boxRight - (float)depths.FacePx(face) : BoxLeft + (float)depths.FacePx(face);
 
+    private float DepthX(double depthM) => IsOutsideLeft ? boxRight - (float)depths.DepthPx(depthM) : BoxLeft + (float)depths.DepthPx(depthM);
+
     private void DrawLayers(Sheet sheet)
     {
         for (int i = 0; i < cut.Layers.Count; i++)
@@ -71,6 +80,8 @@ internal sealed class StandingCut
             if (depths.IsStretched[i])
                 CutWords.DrawBreak(sheet, box.MidX, box.Bottom, isLyingFlat: false);
         }
+        if (cut.Rib is { } rib)
+            RibInCut.Draw(sheet, rib, bottom - top, isLyingFlat: false, (beforePx, depthM) => new SKPoint(DepthX(depthM), bottom - beforePx));
         sheet.Box(new SKRect(BoxLeft, top, boxRight, bottom), sheet.Palette.Ink, 1, 0.45f);
     }
 
@@ -86,7 +97,7 @@ internal sealed class StandingCut
     private void DrawNames(Sheet sheet)
     {
         int count = cut.Layers.Count;
-        float row = Math.Min(40, (bottom - top - 6) / count);
+        float row = Math.Min(40, (bottom - top - 6 - RibInCut.TakesPx(cut.Rib, bottom - top)) / count);
         for (int place = 0; place < count; place++)
         {
             int i = IsOutsideLeft ? count - 1 - place : place;

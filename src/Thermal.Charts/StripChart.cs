@@ -45,7 +45,7 @@ public static class StripChart
             $"coldest inner point, {figures.Unit(Shown.Temperature)}", strips, figures.Convert(Shown.Temperature, DewPointC(rows[0])));
         using Frame saved = Plot(sheet, SKRect.Create(0, each + 10, width, 48 + each), across, rows.Select(row => figures.Convert(Shown.Power, row.SavedW)),
             $"heat saved on the cold night, {figures.Unit(Shown.Power)}", strips, 0);
-        warm.Render($"{Title(table)}: what a strip over it buys");
+        warm.Render($"{Title(table)}: what a covering strip buys");
         saved.Render("");
         DrawDewPoint(sheet, warm, rows[0], figures);
         DrawKept(sheet, [warm, saved], rows, figures);
@@ -123,7 +123,7 @@ public static class StripChart
     private static string Caption(StripTable table, Figures figures)
     {
         StripRow none = table.Rows[0], thick = table.Rows[^1];
-        string start = $"{Title(table)}: {figures.Thickness(thick.StripM)} of {table.Material} over it lift the coldest point from {figures.Temperature(none.ColdestC)} to {figures.Temperature(thick.ColdestC)} and save {figures.Power(thick.SavedW)} on the cold night.";
+        string start = $"{Title(table)}: {figures.Thickness(thick.StripM)} of {table.Material} over the crown lift the coldest point from {figures.Temperature(none.ColdestC)} to {figures.Temperature(thick.ColdestC)} and save {figures.Power(thick.SavedW)} on the cold night.";
         string dry = none.ToSpareK >= 0 ? $" Without a strip it stays {figures.Difference(none.ToSpareK)} above the dew point."
             : table.Rows.FirstOrDefault(row => row.ToSpareK >= 0) is { } first ? $" From {figures.Thickness(first.StripM)} on it stays above the dew point."
             : $" None of them lifts it above the dew point of {figures.Temperature(DewPointC(none))}.";

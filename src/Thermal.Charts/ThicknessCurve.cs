@@ -7,17 +7,17 @@ using Thermal.Words.Sentences;
 
 namespace Thermal.Charts;
 
-/// <summary>What more thickness of a layer buys: heat lost over the thicknesses sold, with headroom and damp at each.</summary>
+/// <summary>What more thickness of a layer buys: heat lost over the thicknesses sold, with headroom and damp at each; below it what ribs leave of it, where there are any.</summary>
 public static class ThicknessCurve
 {
-    private const float ColumnsPx = 56;
+    private const float ColumnsPx = 56, AxisPx = 92, RibsPx = 168, RibLabelsPx = 116;
 
     /// <summary>Draws it.</summary>
     /// <param name="table">The layer in two or more thicknesses.</param>
     /// <param name="palette">Colours.</param>
     /// <param name="units">Units to write in.</param>
     /// <param name="width">Width, px, 480 or more.</param>
-    /// <param name="height">Height, px, 260 or more.</param>
+    /// <param name="height">Height, px, 260 or more; the lines of U with and between ribs take more.</param>
     /// <exception cref="ArgumentOutOfRangeException">A picture too small, or fewer than two thicknesses.</exception>
     public static Picture Draw(ThicknessTable table, Palette palette, UnitSet units, int width = 640, int height = 340)
     {
@@ -25,8 +25,10 @@ public static class ThicknessCurve
         ArgumentOutOfRangeException.ThrowIfLessThan(height, 260);
         ArgumentOutOfRangeException.ThrowIfLessThan(table.Rows.Count, 2);
         Figures figures = Figures.In(units);
-        string caption = Caption(table, figures);
-        return new Picture(width, height, AltText(table.Rows, figures, caption), caption, canvas =>
+        string caption = ThicknessWords.Caption(table, figures);
+        if (ThicknessWords.HasRibs(table.Rows))
+            height += (int)RibsPx;
+        return new Picture(width, height, ThicknessWords.AltText(table.Rows, figures, caption), caption, canvas =>
         {
             var sheet = new Sheet(canvas, palette);
             sheet.Ground(width, height);
@@ -41,24 +43,49 @@ public static class ThicknessCurve
         double[] losses = [.. choices.Select(choice => figures.Convert(Shown.Power, choice.LossW))];
         double current = figures.Convert(Shown.Thickness, table.KeptThicknessM);
         double margin = (sold[^1] - sold[0]) * 0.06;
-        double spread = Math.Max(losses.Max() - losses.Min(), Math.Abs(losses.Max()) * 0.02);
         AxisScale across = AxisScale.Bare("", sold[0] - margin, sold[^1] + margin);
-        AxisScale up = AxisScale.Rounded($"heat lost on the cold night, {figures.Unit(Shown.Power)}", losses.Min() - spread * 0.1, losses.Max() + spread * 0.2);
-        using var frame = new Frame(sheet, area, across, up, new PixelPadding(108, 24, 92, 62));
+        bool hasRibs = ThicknessWords.HasRibs(choices);
+        float right = hasRibs ? RibLabelsPx : 24;
+        using Frame frame = Plot(sheet, hasRibs ? area with { Bottom = area.Bottom - AxisPx - RibsPx + 14 } : area, across, $"heat lost on the cold night, {figures.Unit(Shown.Power)}",
+            losses, new PixelPadding(108, right, hasRibs ? 14 : AxisPx, 62));
         frame.Line(sold, losses, sheet.Palette.Ink, 2.2f);
-        frame.Render($"{Title(table)}: what more thickness buys");
-        DrawCurrent(sheet, frame, current, figures.Thickness(table.KeptThicknessM));
+        frame.Render($"{ThicknessWords.Title(table)}: what more thickness buys");
+        using Frame? ribs = hasRibs ? DrawRibs(sheet, area with { Top = area.Bottom - AxisPx - RibsPx }, across, sold, choices, figures) : null;
+        DrawCurrent(sheet, frame, current, $"now {figures.Thickness(table.KeptThicknessM)}");
         for (int i = 0; i < sold.Length; i++)
             DrawMark(sheet, frame.At(sold[i], losses[i]), choices[i].Verdict);
-        DrawColumns(sheet, frame, sold, choices, figures);
-        DrawKey(sheet, frame, choices);
+        if (ribs is not null)
+            DrawCurrent(sheet, ribs, current, "");
+        DrawColumns(sheet, ribs ?? frame, sold, choices, figures);
+        DrawKey(sheet, ribs ?? frame, choices);
+    }
+
+    // Under the heat, at the same thicknesses: more thickness lowers U between ribs further than U with them.
+    private static Frame DrawRibs(Sheet sheet, SKRect area, AxisScale across, double[] sold, IReadOnlyList<ThicknessRow> choices, Figures figures)
+    {
+        double[] between = [.. choices.Select(choice => figures.Convert(Shown.Transmittance, choice.UWPerM2K))];
+        double[] withRibs = [.. choices.Select(choice => figures.Convert(Shown.Transmittance, choice.UWithRibsWPerM2K))];
+        Frame frame = Plot(sheet, area, across, $"U, {figures.Unit(Shown.Transmittance)}", [0, .. between, .. withRibs], new PixelPadding(108, RibLabelsPx, AxisPx, 62));
+        frame.Line(sold, withRibs, sheet.Palette.Ink, 2.2f);
+        frame.Render("");
+        sheet.DashedLine([.. sold.Zip(between, frame.At)], sheet.Palette.Ink, 1.8f, 7, 3);
+        LineLabel.Draw(sheet, frame.Data, [new("with ribs", frame.At(sold[^1], withRibs[^1])), new("between them", frame.At(sold[^1], between[^1]))]);
+        return frame;
+    }
+
+    private static Frame Plot(Sheet sheet, SKRect area, AxisScale across, string title, double[] values, PixelPadding padding)
+    {
+        double low = values.Min(), high = values.Max(), spread = Math.Max(high - low, Math.Abs(high) * 0.02);
+        // What is counted from nothing begins there.
+        return new Frame(sheet, area, across, AxisScale.Rounded(title, low == 0 ? 0 : low - spread * 0.1, high + spread * (low == 0 ? 0.05 : 0.2)), padding);
     }
 
     private static void DrawCurrent(Sheet sheet, Frame frame, double current, string text)
     {
         float x = frame.AcrossPx(current);
         sheet.DashedLine([new SKPoint(x, frame.Data.Top), new SKPoint(x, frame.Data.Bottom)], sheet.Palette.Muted, 1.4f, 5, 4);
-        sheet.TextWithin(frame.Data, $"now {text}", x, frame.Data.Top + 12, Lettering.Value, sheet.Palette.Ink);
+        if (text.Length > 0)
+            sheet.TextWithin(frame.Data, text, x, frame.Data.Top + 12, Lettering.Value, sheet.Palette.Ink);
     }
 
     // Dry: a full dot. Wet but dries: a ring of water. Stays wet: a square of water.
@@ -83,7 +110,7 @@ public static class ThicknessCurve
     // Below the axis a column for each thickness: its thickness, and the headroom it leaves.
     private static void DrawColumns(Sheet sheet, Frame frame, double[] sold, IReadOnlyList<ThicknessRow> choices, Figures figures)
     {
-        (string space, Func<ThicknessRow, double?> spaceM) = SpaceOf(choices);
+        (string space, Func<ThicknessRow, double?> spaceM) = ThicknessWords.SpaceOf(choices);
         float y = frame.Data.Bottom;
         sheet.Text($"sold, {figures.Unit(Shown.Thickness)}", 16, y + 26, Lettering.Small, sheet.Palette.Muted);
         if (space.Length > 0)
@@ -110,27 +137,4 @@ public static class ThicknessCurve
             x += 18 + Lettering.Small.WidthOf(Names.Of(verdict)) + 22;
         }
     }
-
-    // A roof or a floor takes headroom, a side takes width; what does not change is not shown.
-    private static (string Name, Func<ThicknessRow, double?> M) SpaceOf(IReadOnlyList<ThicknessRow> choices) =>
-        choices[0].HeadroomM != choices[^1].HeadroomM ? ("headroom", row => row.HeadroomM)
-        : choices[0].InnerWidthM != choices[^1].InnerWidthM ? ("inner width", row => row.InnerWidthM)
-        : ("", _ => null);
-
-    private static string Title(ThicknessTable table) => $"{Grammar.Capital(table.Panel)}, {CutWords.Lowered(table.Layer)}";
-
-    private static string Caption(ThicknessTable table, Figures figures)
-    {
-        IReadOnlyList<ThicknessRow> choices = table.Rows;
-        ThicknessRow thin = choices[0], thick = choices[^1];
-        (string space, Func<ThicknessRow, double?> spaceM) = SpaceOf(choices);
-        string takes = spaceM(thin) is { } most && spaceM(thick) is { } least ? $" and takes {figures.Thickness(most - least)} of {space}" : "";
-        return $"{Title(table)}: {figures.Thickness(thick.ThicknessM)} instead of {figures.Thickness(thin.ThicknessM)} saves {figures.Power(thin.LossW - thick.LossW)} on the cold night{takes}; "
-            + $"the last step, from {figures.Thickness(choices[^2].ThicknessM)}, saves {figures.Power(choices[^2].LossW - thick.LossW)}."
-            + (choices.Any(row => row.BridgesStale) ? " The rib's figure was given for another thickness, so the others are only a guess." : "");
-    }
-
-    private static string AltText(IReadOnlyList<ThicknessRow> choices, Figures figures, string caption) => string.Concat(
-        caption, " ",
-        string.Join("; ", choices.Select(choice => $"{figures.Thickness(choice.ThicknessM)}: {figures.Power(choice.LossW)}, {Names.Of(choice.Verdict)}")), ".");
 }

@@ -1,6 +1,8 @@
 using Thermal.Assessments;
+using Thermal.Bridges;
 using Thermal.Envelope;
 using Thermal.Files;
+using Thermal.Materials;
 using Thermal.Words;
 
 namespace Thermal.Charts.Tests;
@@ -35,6 +37,48 @@ public class BuiltInVehicleTests
             }
         }
     }
+
+    [Theory, MemberData(nameof(Vehicles))]
+    public void Every_described_rib_bolt_and_edge_can_be_drawn_and_read(string vehicle)
+    {
+        Assessment assessment = Of(vehicle);
+        SectionOnNight[] nights = [.. assessment.Bridges.Select(bridge => SectionOnNight.Of(assessment, bridge)).OfType<SectionOnNight>()];
+        Assert.NotEmpty(nights);
+        foreach (SectionOnNight night in nights)
+        {
+            // Both lie within one per cent of the truth, the finer one within a tenth of that.
+            Assert.InRange(CouplingWPerK(night.Field) / CouplingWPerK(night.Solved.Loss), 0.989, 1.011);
+            foreach (UnitSet units in Enum.GetValues<UnitSet>())
+                AssertReadable(SectionField.Draw(night, Palette.Light, units, WidthPx));
+        }
+
+        static double CouplingWPerK(SolvedSection solved) => solved.CouplingWPerK(DetailSection.Room, DetailSection.Outside);
+    }
+
+    // Sizes as they stand in the vehicle's file.
+    [Fact]
+    public void The_roof_bows_of_the_library_van_stand_in_its_roof_as_described()
+    {
+        BuildUpCut cut = Cut("library-van", "roof");
+        Assert.Equal("roof bows", cut.Rib!.Name);
+        Assert.Equal(0.6, cut.Rib.SpacingM);
+        Assert.Equal(0.04 + 2 * 0.02, cut.Rib.WidthM, 1e-9);
+        Assert.Equal(0.03, cut.Rib.Parts.Max(part => part.OuterM) - cut.Rib.Parts.Min(part => part.InnerM), 1e-9);
+        Assert.Equal(cut.Layers.SkipLast(1).Sum(layer => layer.ThicknessM), cut.Rib.Parts.Max(part => part.OuterM), 1e-9);
+        Assert.Equal(5, cut.Rib.Parts.Count(part => part.Group == MaterialGroup.Metal));
+    }
+
+    [Fact]
+    public void What_does_not_repeat_along_a_panel_is_named_and_not_drawn()
+    {
+        Assert.Equal("left sill", Cut("library-van", "left side").RibsNotDrawn);
+        Assert.Equal("", Cut("library-van", "right side, entrance door").RibsNotDrawn);
+        BuildUpCut rear = Cut("box-body", "rear wall");
+        Assert.Null(rear.Rib);
+        Assert.Equal("timber along the edges", rear.RibsNotDrawn);
+    }
+
+    private static BuildUpCut Cut(string vehicle, string buildUp) => CutOfAssessment.Of(Of(vehicle), Of(vehicle).BuildUps.First(damp => damp.Name == buildUp));
 
     [Theory, MemberData(nameof(Vehicles))]
     public void Losses_and_heater_can_be_drawn_and_read(string vehicle)

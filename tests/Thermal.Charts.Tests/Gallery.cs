@@ -20,6 +20,10 @@ internal static class Gallery
         ["cut: long names, floor"] = (palette, units, width) => CutThroughBuildUp.Draw(Samples.LongNames(Attitude.Floor), palette, units, width),
         ["cut: long names, left"] = (palette, units, width) => CutThroughBuildUp.Draw(Samples.LongNames(Attitude.OutsideLeft), palette, units, width),
         ["cut: long names, right"] = (palette, units, width) => CutThroughBuildUp.Draw(Samples.LongNames(Attitude.OutsideRight), palette, units, width),
+        ["cut: roof with bows"] = (palette, units, width) => CutThroughBuildUp.Draw(Samples.RoofWithBows, palette, units, width),
+        ["cut: floor with runners"] = (palette, units, width) => CutThroughBuildUp.Draw(Samples.RoofWithBows with { Name = "Floor", Attitude = Attitude.Floor }, palette, units, width),
+        ["cut: left side with ribs"] = (palette, units, width) => CutThroughBuildUp.Draw(Samples.SideWithRibs(Attitude.OutsideLeft), palette, units, width),
+        ["cut: right side with ribs"] = (palette, units, width) => CutThroughBuildUp.Draw(Samples.SideWithRibs(Attitude.OutsideRight), palette, units, width),
         ["dew point: long names"] = (palette, units, width) => TemperatureAndDewPoint.Draw(Samples.LongNames(Attitude.Roof), palette, units, width),
         ["vapour: long names"] = (palette, units, width) => VapourPressureOverDiffusion.Draw(Samples.LongNames(Attitude.Roof), palette, units, width),
         ["thickness: long names"] = (palette, units, width) => ThicknessCurve.Draw(Samples.LongThicknesses, palette, units, width),
@@ -58,6 +62,7 @@ internal static class Gallery
         ["section: bare rib"] = (palette, units, width) => SectionField.Draw(SectionSamples.Bare, palette, units, width),
         ["section: batten"] = (palette, units, width) => SectionField.Draw(SectionSamples.Batten, palette, units, width),
         ["section: edge of a window"] = (palette, units, width) => SectionField.Draw(SectionSamples.Edge, palette, units, width),
+        ["section: corner below"] = (palette, units, width) => SectionField.Draw(SectionSamples.CornerBelow, palette, units, width),
         ["section: corner"] = (palette, units, width) => SectionField.Draw(SectionSamples.Corner, palette, units, width),
         ["strip: dries"] = (palette, units, width) => StripChart.Draw(Samples.Strips, palette, units, width),
         ["strip: dry already"] = (palette, units, width) => StripChart.Draw(Samples.DryStrips, palette, units, width),
@@ -65,6 +70,7 @@ internal static class Gallery
         ["filling: three"] = (palette, units, width) => FillingChart.Draw(Samples.Fillings, palette, units, width),
         ["filling: wet, long names"] = (palette, units, width) => FillingChart.Draw(Samples.WetFillings, palette, units, width),
         ["thickness: headroom"] = (palette, units, width) => ThicknessCurve.Draw(Samples.Thicknesses, palette, units, width),
+        ["thickness: with ribs"] = (palette, units, width) => ThicknessCurve.Draw(Samples.RibThicknesses, palette, units, width),
         ["thickness: crowded"] = (palette, units, width) => ThicknessCurve.Draw(Samples.CrowdedThicknesses, palette, units, width),
     };
 

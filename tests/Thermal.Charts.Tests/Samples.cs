@@ -1,7 +1,9 @@
 using Thermal.Air;
 using Thermal.Assessments;
+using Thermal.Bridges;
 using Thermal.Choices;
 using Thermal.Climates;
+using Thermal.Envelope.Details;
 using Thermal.Materials;
 
 namespace Thermal.Charts.Tests;
@@ -29,6 +31,14 @@ internal static class Samples
     };
 
     internal static BuildUpCut Roof { get; } = Cut("Roof", Attitude.Roof, -12, 0.58, reaches: 2, Ply, Wool, Foam, Steel) with { RibsNotDrawn = "roof bow every 500 mm" };
+
+    internal static BuildUpCut RoofWithBows { get; } = Roof with { Rib = new CutRib("Roof bows", 0.5, HatParts(0.056, 0.035, 0.04, 0.015, 0.0015)), RibsNotDrawn = "bolts of the roof rack" };
+
+    internal static BuildUpCut SideWithRibs(Attitude attitude) => RoofWithBows with
+    {
+        Name = "Side", Attitude = attitude,
+        Rib = RoofWithBows.Rib! with { Name = "Ribs behind the kitchen, from the sill to the edge of the roof", SpacingM = 0.3 },
+    };
 
     internal static BuildUpCut Floor { get; } = Cut("Floor", Attitude.Floor, -12, 0.58, reaches: 0, Vinyl, FloorPly, Boards, FloorPly with { Name = "Old floor" }) with { OutsideName = "road side" };
 
@@ -108,10 +118,31 @@ internal static class Samples
     internal static FillingTable WetFillings { get; } = new("right side with the sliding door and the step below it", "Pillar between the doors",
         [new(null, 0.31, 1.42, -4.8, -2.8, 0, false), new("wool of recycled textile fibres, two mats of half the thickness", 0.32, 1.43, -4.9, -2.9, -0.4, true)]);
 
+    internal static ThicknessTable RibThicknesses { get; } = Thicknesses with
+    {
+        Rows = [.. Thicknesses.Rows.Skip(2).Select(row => row with { UWPerM2K = 0.034 / row.ThicknessM, UWithRibsWPerM2K = 0.4 + 0.034 / row.ThicknessM })],
+        LeftOut = [.. Thicknesses.Rows.Take(2).Select(row => new ThicknessLeftOut(row.ThicknessM, DoesNotFit))],
+    };
+
+    private static UnfitDetail DoesNotFit => new("roof", "Roof bows", SectionSamples.Hat.Solved.Detail, new(DetailFault.DeeperThanWall, 0.035, 0.026));
+
+    // An empty hat from the skin's inner face inwards.
+    private static CutPart[] HatParts(double skinM, double depthM, double crownM, double footM, double sheetM)
+    {
+        double half = crownM / 2, inner = skinM - depthM;
+        return
+        [
+            new(-half + sheetM, half - sheetM, inner + sheetM, skinM, MaterialGroup.Fluid),
+            new(-half, half, inner, inner + sheetM, MaterialGroup.Metal),
+            new(-half, -half + sheetM, inner, skinM, MaterialGroup.Metal), new(half - sheetM, half, inner, skinM, MaterialGroup.Metal),
+            new(-half - footM, -half, skinM - sheetM, skinM, MaterialGroup.Metal), new(half, half + footM, skinM - sheetM, skinM, MaterialGroup.Metal),
+        ];
+    }
+
     private static ThicknessTable Table(double keptM, params (double ThicknessM, double LossW, double? HeadroomM, DampVerdict Verdict)[] rows) =>
         new("Roof", "Foam board", 1, keptM, "L", [.. rows.Select(row => new ThicknessRow
         {
-            ThicknessM = row.ThicknessM, IsKept = row.ThicknessM == keptM, UWPerM2K = 1, UWithRibsWPerM2K = 1.2, LossW = row.LossW, FuelAmount = 2, HeadroomM = row.HeadroomM,
+            ThicknessM = row.ThicknessM, IsKept = row.ThicknessM == keptM, UWPerM2K = 1, UWithRibsWPerM2K = 1, LossW = row.LossW, FuelAmount = 2, HeadroomM = row.HeadroomM,
             InnerWidthM = 1.7, MassKg = 300, Verdict = row.Verdict, PeakGPerM2 = 10, ColdestC = 8, BridgesStale = false,
         })]);
 

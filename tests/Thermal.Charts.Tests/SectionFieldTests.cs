@@ -63,6 +63,17 @@ public class SectionFieldTests
         Assert.Equal(isOutsideLeft, words.First(word => word.Text.StartsWith("outside air", StringComparison.Ordinal)).Left < words.First(word => word.Text.StartsWith("room,", StringComparison.Ordinal)).Left);
     }
 
+    [Fact]
+    public void Where_a_side_stands_on_the_floor_the_floor_is_below()
+    {
+        SectionOnNight roofAbove = SectionSamples.CornerBelow with { OtherAttitude = Attitude.Roof };
+        Assert.True(Coldest(SectionSamples.CornerBelow) > Skin(SectionSamples.CornerBelow));
+        Assert.True(Coldest(roofAbove) < Skin(roofAbove));
+
+        static double Coldest(SectionOnNight night) => Words(night).First(word => word.Text.StartsWith("coldest", StringComparison.Ordinal)).Baseline;
+        static double Skin(SectionOnNight night) => Words(night).First(word => word.Text == "Steel skin").Baseline;
+    }
+
     private static IReadOnlyList<Drawn.Word> Words(SectionOnNight night) => Drawn.Words(SectionField.Draw(night, Palette.Light, UnitSet.Metric));
 
     private static string Caption(SectionOnNight night) => SectionField.Draw(night, Palette.Light, UnitSet.Metric).Caption;

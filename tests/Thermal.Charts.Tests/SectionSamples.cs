@@ -59,6 +59,8 @@ internal static class SectionSamples
 
     internal static SectionOnNight Corner { get; } = Solved("Corner with the side", "Roof", Attitude.Roof, new Corner { Other = "Left side", AngleSheetM = 0.0015, AngleLegM = 0.03, AngleMaterial = Of("steel_sheet") }, Wall, null);
 
+    internal static SectionOnNight CornerBelow { get; } = Corner with { Name = "Sill", Panel = "Left side", Attitude = Attitude.OutsideLeft, OtherAttitude = Attitude.Floor, OutsideName = "outside air" };
+
     private const double RoomDewPointC = 9.6;
 
     private static Rib HatRib => new() { Shape = RibShape.Hat, Material = Of("steel_sheet"), SheetM = 0.0015, DepthM = 0.04, CrownM = 0.04, FootM = 0.015 };

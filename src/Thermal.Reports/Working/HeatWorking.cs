@@ -55,7 +55,7 @@ internal static class HeatWorking
     private static Step Ribs(PanelAnswer panel)
     {
         string ribs = string.Join(" + ", panel.Surface.Ribs.Select(rib => $"{F.Number(Shown.LinearTransmittance, rib.PsiWPerMK!.Value)}·{F.Length(rib.LengthM)}")
-            .Concat(panel.Surface.Bolts.Select(bolt => $"{F.Number(Shown.LossPerKelvin, bolt.ChiWPerK!.Value)}·{F.Write(Shown.Factor, bolt.Count)}")));
+            .Concat(panel.Surface.Bolts.Select(bolt => $"{F.Number(Shown.PointTransmittance, bolt.ChiWPerK!.Value)}·{F.Write(Shown.Factor, bolt.Count)}")));
         return new("transmittance with ribs", "U + (Σψ·l + Σχ·n)/A", $"{F.Number(Shown.Transmittance, panel.Transmittance.UWPerM2K)} + ({ribs}) / {F.Area(panel.Surface.OpaqueAreaM2)}",
             F.Transmittance(panel.UWithRibsWPerM2K), RibClause(panel.Surface));
     }
