@@ -72,7 +72,7 @@ internal static class DetailPrint
     private static void Strips(StripTable strips, Figures figures, Terminal terminal)
     {
         terminal.Paragraph(RibChoiceWords.OfStrip(strips, figures));
-        var table = new TextTable(">Strip", "", ">ψ", ">U of the panel", ">Coldest", ">To spare", ">Saves", ">Lining moves in");
+        var table = new TextTable(">Strip", "", ">ψ", ">U with ribs", ">Coldest", ">To spare", ">Saves", ">Lining moves in");
         foreach (StripRow row in strips.Rows)
             table.Row(row.StripM > 0 ? figures.Thickness(row.StripM) : "none", row.IsKept ? "now" : "", figures.Number(Shown.LinearTransmittance, row.PsiWPerMK),
                 figures.Number(Shown.Transmittance, row.UWithRibsWPerM2K), figures.Temperature(row.ColdestC), figures.Difference(row.ToSpareK), figures.Power(row.SavedW),
@@ -84,7 +84,7 @@ internal static class DetailPrint
     {
         terminal.Answers.WriteLine();
         terminal.Paragraph(RibChoiceWords.OfFilling(fillings, figures));
-        var table = new TextTable("Inside it", "", ">ψ", ">U of the panel", ">Coldest", ">To spare", ">Saves");
+        var table = new TextTable("Inside it", "", ">ψ", ">U with ribs", ">Coldest", ">To spare", ">Saves");
         foreach (FillingRow row in fillings.Rows)
             table.Row(RibChoiceWords.Filling(row), row.IsKept ? "now" : "", figures.Number(Shown.LinearTransmittance, row.PsiWPerMK),
                 figures.Number(Shown.Transmittance, row.UWithRibsWPerM2K), figures.Temperature(row.ColdestC), figures.Difference(row.ToSpareK), figures.Power(row.SavedW));

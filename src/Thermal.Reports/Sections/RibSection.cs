@@ -84,7 +84,7 @@ internal static class RibSection
     {
         html.Add($"<p>{RibChoiceWords.OfStrip(strips, figures)}</p>\n");
         html.Table($"A strip of {strips.Material} over it, everything else kept",
-            ["Strip", "", $">ψ {figures.Unit(Shown.LinearTransmittance)}", $">U of the panel {figures.Unit(Shown.Transmittance)}", ">coldest inside", ">to spare", ">saves", ">lining moves in"],
+            ["Strip", "", $">ψ {figures.Unit(Shown.LinearTransmittance)}", $">U with ribs {figures.Unit(Shown.Transmittance)}", ">coldest inside", ">to spare", ">saves", ">lining moves in"],
             strips.Rows.Select(row => (IReadOnlyList<string>)
             [
                 row.StripM > 0 ? figures.Thickness(row.StripM) : "none", row.IsKept ? "now" : "", figures.Number(Shown.LinearTransmittance, row.PsiWPerMK),
@@ -97,7 +97,7 @@ internal static class RibSection
     {
         html.Add($"<p>{RibChoiceWords.OfFilling(fillings, figures)}</p>\n");
         html.Table("What is inside it, everything else kept",
-            ["Inside it", "", $">ψ {figures.Unit(Shown.LinearTransmittance)}", $">U of the panel {figures.Unit(Shown.Transmittance)}", ">coldest inside", ">to spare", ">saves"],
+            ["Inside it", "", $">ψ {figures.Unit(Shown.LinearTransmittance)}", $">U with ribs {figures.Unit(Shown.Transmittance)}", ">coldest inside", ">to spare", ">saves"],
             fillings.Rows.Select(row => (IReadOnlyList<string>)
             [
                 RibChoiceWords.Filling(row), row.IsKept ? "now" : "", figures.Number(Shown.LinearTransmittance, row.PsiWPerMK),

@@ -34,7 +34,7 @@ public static class DetailSolver
             ColdestErrorFactor = films.Loss.TemperatureChangeK,
             ColdestAt = films.Coldest,
             PsiWPerMK = films.BeyondPlain(),
-            UWithRibsWPerM2K = films.WholeWPerK / films.Drawn.RepeatM,
+            UWithRibsWPerM2K = films.UWithRibsWPerM2K,
         };
     }
 
@@ -61,11 +61,11 @@ public static class DetailSolver
         };
     }
 
-    /// <summary>What a detail adds and its coldest factor with the loss films alone: half the work where mould is not asked for.</summary>
-    internal static (Bounded Added, double ColdestFactor) Loss(Detail detail, DetailPlace place, BridgeCache cache)
+    /// <summary>What a detail adds, its coldest factor and, where it repeats, U with it, all with the loss films alone: half the work where mould is not asked for.</summary>
+    internal static (Bounded Added, double ColdestFactor, double? UWithRibsWPerM2K) Loss(Detail detail, DetailPlace place, BridgeCache cache)
     {
         Films films = new(detail, place, cache, null);
-        return (films.BeyondPlain(), films.Coldest.TemperatureC);
+        return (films.BeyondPlain(), films.Coldest.TemperatureC, films.UWithRibsWPerM2K);
     }
 
     /// <summary>The coldest point of the room's surfaces for 1 °C inside and 0 °C outside: its temperature is its factor.</summary>
@@ -88,6 +88,7 @@ public static class DetailSolver
         internal SolvedSection Loss { get; }
         internal SolvedSection Mould => _mould.Value;
         internal SurfacePoint Coldest { get; }
+        internal double? UWithRibsWPerM2K => WholeWPerK / Drawn.RepeatM;
         internal double WholeWPerK => Drawn.WholeFactor * Loss.CouplingWPerK(DetailSection.Room, DetailSection.Outside);
 
         /// <summary>What the whole lets through beyond its plain parts.</summary>

@@ -6,13 +6,13 @@ namespace Thermal.Bridges;
 
 /// <summary>Wall, post folded of sheet on the skin, gap with its seal, leaf with its folded edge; outer faces of wall and leaf are flush.</summary>
 /// <remarks>
-/// The seal is solid rubber, as deep as the gap is wide, at the outer side. Behind it the air of the gap is open to the room by its own width: up to 2 mm it
-/// counts as closed, up to 10 mm as lightly ventilated with twice the conductivity, beyond that the room reaches into it. Off goes the wall's U up to the
+/// The seal is solid rubber, as deep as the gap is wide, at the outer side. Behind it the air of the gap is open to the room by its own width: up to 10 mm it
+/// counts as lightly ventilated with twice the conductivity, beyond that the room reaches into it. Off goes the wall's U up to the
 /// post's edge and the leaf's U from there on, the gap included. Source: ISO-10077-2, cavities by the width of their slit (from memory); OURS for the seal.
 /// </remarks>
 internal static class DoorEdgeSection
 {
-    private const double ClosedUpToM = 0.002, LightUpToM = 0.01, LightFactor = 2;
+    private const double LightUpToM = 0.01, LightFactor = 2;
 
     internal static DrawnDetail Draw(DoorEdge door, DetailPlace place, double insideFilmM2KPerW)
     {
@@ -50,5 +50,5 @@ internal static class DoorEdgeSection
     private static Piece Sheet(DoorEdge door, Box where) => new(door.Material.Name, where, door.Material.ConductivityWPerMK.Value) { IsInset = true };
 
     private static double GapWPerMK(DoorEdge door, WallColumn wall, double depthM) =>
-        AirCavity.ConductivityWPerMK(depthM, door.SealM, wall.Direction) * (door.SealM > ClosedUpToM ? LightFactor : 1);
+        AirCavity.ConductivityWPerMK(depthM, door.SealM, wall.Direction) * LightFactor;
 }

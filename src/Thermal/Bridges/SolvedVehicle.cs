@@ -41,7 +41,7 @@ public static class SolvedVehicle
     /// <summary>The vehicle for its heat alone: without the films for mould, each ψ and χ at one end of the bounds of its solution.</summary>
     internal static Vehicle ForHeat(Vehicle vehicle, double windMPerS, BridgeCache cache, Extreme bound = Extreme.Usual) => Changed(vehicle, windMPerS, (detail, place) =>
     {
-        (Bounded added, double coldest) = DetailSolver.Loss(detail, place, cache);
+        (Bounded added, double coldest, _) = DetailSolver.Loss(detail, place, cache);
         return (added.MovedTo(bound), coldest, null);
     });
 

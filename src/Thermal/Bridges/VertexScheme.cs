@@ -42,8 +42,10 @@ internal sealed class VertexScheme
                     Lattice.Edges[1][vertex + 1] += alongY * x.HighShare[i] * shareZ;
                 }
                 if (sz > 0 || _grid.Dimensions == 2) continue;
-                Lattice.Edges[2][vertex] += alongZ * x.LowShare[i] * shareY;
-                Lattice.Edges[2][vertex + 1] += alongZ * x.HighShare[i] * shareY;
+                // Only a solid body has depth, and along its straight lines both halves of a cell are alike.
+                double half = alongZ * x.LowShare[i] * shareY;
+                Lattice.Edges[2][vertex] += half;
+                Lattice.Edges[2][vertex + 1] += half;
             }
     }
 

@@ -147,7 +147,9 @@ public static class RibChoices
         double differenceK = there.InsideC - there.OutsideC, coldestC = there.OutsideC + solved.ColdestFactor!.Value * differenceK;
         // The density of the room's air moves cold places alone, not the ways of heat.
         double lossWPerK = Shell.Of(vehicle, wind, 1.2).Paths.Where(path => path.Panel == tried.Name).Sum(path => path.CoefficientWPerK);
-        return new(solved.PsiWPerMK!.Value, PanelAnswer.WithRibsWPerM2K(surface, PanelAnswer.Between(surface, wind)), coldestC, coldestC - there.DewPointC, lossWPerK * differenceK);
+        double uWithRibs = DetailSolver.Loss(solved.Detail!, DetailPlace.In(vehicle, surface, solved.Detail!, wind, solved.SpacingM), cache).UWithRibsWPerM2K
+            ?? PanelAnswer.WithRibsWPerM2K(surface, PanelAnswer.Between(surface, wind));
+        return new(solved.PsiWPerMK!.Value, uWithRibs, coldestC, coldestC - there.DewPointC, lossWPerK * differenceK);
     }
 
     private sealed record Measured(double PsiWPerMK, double UWithRibsWPerM2K, double ColdestC, double ToSpareK, double LossW);

@@ -10,7 +10,7 @@ public sealed record StripTable(string Panel, string Rib, string Material, IRead
 /// <summary>One thickness of strip.</summary>
 /// <param name="StripM">Thickness of the strip, m; 0 for none.</param>
 /// <param name="PsiWPerMK">ψ, W/(m·K).</param>
-/// <param name="UWithRibsWPerM2K">U with ribs, W/(m²·K).</param>
+/// <param name="UWithRibsWPerM2K">U of the panel with this rib at its spacing, W/(m²·K); for one that stands alone with everything that bridges the panel.</param>
 /// <param name="ColdestC">Coldest inner point on the cold night, °C.</param>
 /// <param name="ToSpareK">Degrees to spare before it gets wet, K.</param>
 /// <param name="SavedW">Heat saved on the cold night against no strip, W.</param>

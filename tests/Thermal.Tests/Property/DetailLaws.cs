@@ -102,6 +102,43 @@ public class DetailLaws
         Assert.Null(DetailSolver.Solve(new Corner { Other = "other" }, place).UWithRibsWPerM2K);
     }
 
+    /// <summary>Half a hat is drawn and counted twice, a Z is drawn whole; its bounds are those of the section and hold what ten times the work finds.</summary>
+    [Theory, InlineData(RibShape.Hat, 2), InlineData(RibShape.Zed, 1)]
+    public void The_bounds_of_a_rib_are_those_of_its_section(RibShape shape, int drawnTimes)
+    {
+        DetailPlace place = DetailPlace.InWall(new([Sheet(0.006, 0.15), Sheet(0.04, 0.04), Sheet(0.001, 50)]), 0.4);
+        SolvedLine rough = DetailSolver.Solve(Of(shape, 0.036), place, accuracy: new(0.1, 1)), near = DetailSolver.Solve(Of(shape, 0.036), place, accuracy: new(0.001));
+        Bounded(rough.PsiWPerMK, near.PsiWPerMK, drawnTimes * rough.Loss.CouplingErrorsWPerK[1]);
+    }
+
+    [Fact]
+    public void The_bounds_of_a_bolt_are_those_of_its_section()
+    {
+        DetailPlace place = DetailPlace.InWall(new([Sheet(0.006, 0.15), Sheet(0.04, 0.04), Sheet(0.001, 50)]));
+        Bolt bolt = new() { Material = Steel, DiameterM = 0.008, HeadM = 0.02, HeadThicknessM = 0.005 };
+        SolvedPoint rough = DetailSolver.Solve(bolt, place, accuracy: new(0.1, 1)), near = DetailSolver.Solve(bolt, place, accuracy: new(0.001));
+        Bounded(rough.ChiWPerK, near.ChiWPerK, rough.Loss.CouplingErrorsWPerK[1]);
+    }
+
+    private static void Bounded(Bounded rough, Bounded near, double errorW)
+    {
+        Assert.InRange(near.Value, rough.Low, rough.High);
+        Assert.Equal(errorW, rough.High - rough.Value, 1e-12);
+        Assert.Equal(errorW, rough.Value - rough.Low, 1e-12);
+        Assert.True(near.High - near.Low < rough.High - rough.Low);
+    }
+
+    /// <summary>Along a thick skin of aluminium heat runs far, in a thick wall it spreads wide: what stands alone has that much wall drawn beside it.</summary>
+    [Theory, InlineData(0.04, 0.004, 160), InlineData(0.3, 0.001, 50)]
+    public void One_alone_has_as_much_wall_beside_it_as_it_needs(double foamM, double skinM, double skinWPerMK)
+    {
+        Stack wall = new([Sheet(0.006, 0.15), Sheet(foamM, 0.04), Sheet(skinM, skinWPerMK)]);
+        Rib rib = Of(RibShape.Plate, foamM);
+        Accuracy fine = new(0.0005, 0.001);
+        SolvedLine alone = DetailSolver.Solve(rib, DetailPlace.InWall(wall), accuracy: fine), apart = DetailSolver.Solve(rib, DetailPlace.InWall(wall, 4), accuracy: fine);
+        Assert.Equal(apart.PsiWPerMK.Value, alone.PsiWPerMK.Value, 0.002 * apart.PsiWPerMK.Value);
+    }
+
     /// <summary>Far enough apart neighbours do not feel each other: ψ is that of one alone.</summary>
     [Fact]
     public void One_alone_is_as_one_of_many_far_apart() => Gen.Select(AnyWall, AnyShape).Sample((wall, shape) =>

@@ -33,7 +33,8 @@ public class RibChoiceLaws
         BridgeAnswer bridge = Found.Bridges.First(answer => answer is { Panel: "right side", Name: "ribs" });
         Assert.Equal((bridge.ColdestC, bridge.ToSpareK), (kept.ColdestC, kept.ToSpareK));
         Assert.Equal(bridge.LossWPerK, kept.PsiWPerMK * bridge.LengthM!.Value);
-        Assert.Equal(Found.Panels.First(panel => panel.Surface.Name == "right side").UWithRibsWPerM2K, kept.UWithRibsWPerM2K);
+        Assert.Equal(Assert.IsType<SolvedLine>(bridge.Solved).UWithRibsWPerM2K, kept.UWithRibsWPerM2K);
+        Assert.Equal(kept.UWithRibsWPerM2K, RibChoices.Fillings(Found, "right side", "ribs", Cache)!.Rows.First(row => row.IsKept).UWithRibsWPerM2K);
     }
 
     /// <summary>40 mm of foam over a crown at 25 mm have room for strips up to 15 mm.</summary>

@@ -92,6 +92,52 @@ public class SolvedVehicleLaws
     }
 
     [Fact]
+    public void What_is_told_of_a_rib_bolt_or_edge_is_what_was_counted()
+    {
+        foreach (BridgeAnswer bridge in Found.Bridges)
+        {
+            double each = bridge.Solved is SolvedPoint point ? point.ChiWPerK.Value : Assert.IsType<SolvedLine>(bridge.Solved).PsiWPerMK.Value;
+            Assert.Equal(each * (bridge.LengthM ?? bridge.Count!.Value), bridge.LossWPerK, 1e-12);
+            Assert.Equal(bridge.OutsideC + bridge.Solved!.ColdestFactor * (bridge.InsideC - bridge.OutsideC), bridge.ColdestC!.Value, 1e-12);
+        }
+    }
+
+    /// <summary>Found again one by one: materials at that end, and of the solution's bounds that end too.</summary>
+    [Theory, InlineData(Extreme.Low), InlineData(Extreme.High)]
+    public void In_the_runs_for_least_and_most_heat_every_detail_is_at_that_end(Extreme extreme)
+    {
+        CaseRuns runs = CaseRuns.Of(DescribedVan.Case, Cache);
+        Case run = extreme == Extreme.Low ? runs.LeastHeat : runs.MostHeat;
+        double At(Bounded bounded) => extreme == Extreme.Low ? bounded.Low : bounded.High;
+        foreach ((Surface usual, Surface moved) in DescribedVan.Vehicle.Surfaces.Zip(run.Vehicle.Surfaces))
+        {
+            DetailPlace Place(Detail detail, double? spacingM = null, Opening? opening = null) =>
+                DetailPlace.In(run.Vehicle, usual with { Stack = usual.Stack.WithConductivity(extreme) }, detail, run.ColdNight.WindMPerS, spacingM, opening);
+            double Psi(LineDetail detail, double? spacingM = null, Opening? opening = null) =>
+                At(DetailSolver.Solve(detail.WithConductivity(extreme), Place(detail, spacingM, opening), Cache).PsiWPerMK);
+            foreach ((LinearBridge rib, LinearBridge at) in usual.Ribs.Zip(moved.Ribs))
+                if (rib.Detail is { } detail) Assert.Equal(Psi(detail, rib.SpacingM), at.PsiWPerMK!.Value);
+            foreach ((PointBridge bolt, PointBridge at) in usual.Bolts.Zip(moved.Bolts))
+                if (bolt.Detail is { } detail) Assert.Equal(At(DetailSolver.Solve((PointDetail)detail.WithConductivity(extreme), Place(detail), Cache).ChiWPerK), at.ChiWPerK!.Value);
+            foreach ((Opening opening, Opening at) in usual.Openings.Zip(moved.Openings))
+                if (opening.Edge is { } edge) Assert.Equal(Psi(edge, null, opening with { Leaf = opening.Leaf?.WithConductivity(extreme) }), at.EdgePsiWPerMK);
+        }
+    }
+
+    /// <summary>A batten as wide as its spacing is a layer: what it adds a metre is the difference of two sums of resistances, times the spacing.</summary>
+    [Fact]
+    public void Ribs_of_a_vehicle_know_their_spacing()
+    {
+        Stack stack = new([Sketches.Sheet(0.006, 0.15), Sketches.Sheet(0.04, 0.04), Sketches.Sheet(0.001, 50)]);
+        LinearBridge battens = new() { Name = "battens", Detail = new Batten { Material = Sketches.Of(0.13), WidthM = 0.3, DepthM = 0.04 }, LengthM = 10, SpacingM = 0.3 };
+        Surface roof = Sketches.Panel("roof", 4, "living", stack, 0) with { Ribs = [battens] };
+        Vehicle vehicle = PlausibleVan.Vehicle with { Surfaces = [roof] };
+        double films = 0.10 + roof.OutsideFilmM2KPerW(3) + 0.006 / 0.15 + 0.001 / 50, expected = 0.3 * (1 / (films + 0.04 / 0.13) - 1 / (films + 1));
+        Assert.Equal(expected, SolvedVehicle.Of(vehicle, 3, new()).Surfaces[0].Ribs[0].PsiWPerMK!.Value, 1e-8);
+        Assert.Equal(expected, SolvedVehicle.ForHeat(vehicle, 3, new()).Surfaces[0].Ribs[0].PsiWPerMK!.Value, 1e-8);
+    }
+
+    [Fact]
     public void Equal_cases_with_details_give_equal_answers_to_the_bit()
     {
         Assessment again = Assess.Of(DescribedVan.Case);

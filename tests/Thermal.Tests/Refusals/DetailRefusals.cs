@@ -66,6 +66,9 @@ public class DetailRefusals
     public void Neighbours_do_not_overlap(double spacingM)
     {
         Refused(DetailFault.WiderThanSpacing, 0.08, spacingM, Hat, spacingM);
+        Refused(DetailFault.WiderThanSpacing, 0.0605, spacingM, Hat with { Shape = RibShape.Zed, FootM = 0.0205 }, spacingM);
+        Refused(DetailFault.WiderThanSpacing, 0.061, spacingM, Hat with { Shape = RibShape.Channel, FootM = 0.06 }, spacingM);
+        Refused(DetailFault.WiderThanSpacing, 0.061, spacingM, Hat with { Shape = RibShape.Channel, CrownM = 0.061 }, spacingM);
         Refused(DetailFault.WiderThanSpacing, 0.07, spacingM, Hat with { FootM = 0, Over = new() { Material = Foam, ThicknessM = 0.002, WidthM = 0.07 } }, spacingM);
         Refused(DetailFault.WiderThanSpacing, 0.062, spacingM, new Corrugation { DepthM = 0.01, GrooveM = 0.06 }, spacingM);
     }
@@ -75,6 +78,10 @@ public class DetailRefusals
     {
         Refused(DetailFault.SheetTooThick, 0.02, 0.0199, Hat with { SheetM = 0.02 });
         Refused(DetailFault.SheetTooThick, 0.012, 0.0099, new DoorEdge { Material = Steel, SheetM = 0.012, PostM = 0.05, DepthM = 0.02, SealM = 0.008 }, opening: Door);
+        Refused(DetailFault.SheetTooThick, 0.008, 0.0074, Hat with { SheetM = 0.008, CrownM = 0.015 });
+        Fits(Hat with { Shape = RibShape.Zed, SheetM = 0.008, CrownM = 0.015 });
+        Refused(DetailFault.SheetTooThick, 0.008, 0.0074, new DoorEdge { Material = Steel, SheetM = 0.008, PostM = 0.015, DepthM = 0.02, SealM = 0.008 }, opening: Door);
+        Refused(DetailFault.SheetTooThick, 0.015, 0.012, new Corner { Other = "floor", AngleSheetM = 0.015, AngleLegM = 0.03, AngleMaterial = Steel }, other: new([Sheet(0.012, 0.1), Sheet(0.001, 50)]));
         Refused(DetailFault.SheetTooThick, 0.02, 0.01, new Corner { Other = "floor", AngleSheetM = 0.02, AngleLegM = 0.01, AngleMaterial = Steel });
     }
 
@@ -83,6 +90,10 @@ public class DetailRefusals
     {
         Refused(DetailFault.CrownUnfit, 0.04, 0, Hat with { Shape = RibShape.Plate, FootM = 0 });
         Assert.Contains(DetailFit.Problems(Hat with { CrownM = 0 }, Wall, null), problem => problem.Fault == DetailFault.CrownUnfit);
+        Fits(Hat with { Shape = RibShape.Channel, CrownM = 0.003 });
+        Refused(DetailFault.CrownUnfit, 0.0029, 0.003, Hat with { Shape = RibShape.Channel, CrownM = 0.0029 });
+        Fits(new Corner { Other = "floor", AngleSheetM = 0.001, AngleLegM = 0.003, AngleMaterial = Steel });
+        Refused(DetailFault.AngleUnfit, 0.0029, 0.003, new Corner { Other = "floor", AngleSheetM = 0.001, AngleLegM = 0.0029, AngleMaterial = Steel });
         Refused(DetailFault.FootUnfit, 0.02, 0, Hat with { Shape = RibShape.Box });
         Refused(DetailFault.NothingToFill, 0, 0, Hat with { Shape = RibShape.Zed, Filling = Foam });
         Refused(DetailFault.AngleUnfit, 0, 0.003, new Corner { Other = "floor", AngleMaterial = Steel });
