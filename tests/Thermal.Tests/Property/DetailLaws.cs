@@ -128,12 +128,12 @@ public class DetailLaws
         Assert.True(near.High - near.Low < rough.High - rough.Low);
     }
 
-    /// <summary>Along a thick skin of aluminium heat runs far, in a thick wall it spreads wide: what stands alone has that much wall drawn beside it.</summary>
-    [Theory, InlineData(0.04, 0.004, 160), InlineData(0.3, 0.001, 50)]
-    public void One_alone_has_as_much_wall_beside_it_as_it_needs(double foamM, double skinM, double skinWPerMK)
+    /// <summary>Along a thick lining of aluminium heat runs far, in a thick wall it spreads wide: what stands alone has that much wall drawn beside it.</summary>
+    [Theory, InlineData(0.003, 160, 0.04, 0.04), InlineData(0.006, 0.15, 0.3, 0.15)]
+    public void One_alone_has_as_much_wall_beside_it_as_it_needs(double liningM, double liningWPerMK, double foamM, double depthM)
     {
-        Stack wall = new([Sheet(0.006, 0.15), Sheet(foamM, 0.04), Sheet(skinM, skinWPerMK)]);
-        Rib rib = Of(RibShape.Plate, foamM);
+        Stack wall = new([Sheet(liningM, liningWPerMK), Sheet(foamM, 0.04), Sheet(0.001, 50)]);
+        Rib rib = Of(RibShape.Hat, depthM);
         Accuracy fine = new(0.0005, 0.001);
         SolvedLine alone = DetailSolver.Solve(rib, DetailPlace.InWall(wall), accuracy: fine), apart = DetailSolver.Solve(rib, DetailPlace.InWall(wall, 4), accuracy: fine);
         Assert.Equal(apart.PsiWPerMK.Value, alone.PsiWPerMK.Value, 0.002 * apart.PsiWPerMK.Value);

@@ -29,6 +29,37 @@ public class PsiOverThicknessLaws
         }
     }
 
+    /// <summary>Five thicknesses and the four in between: found again one by one, with the curve through the five drawn here.</summary>
+    [Fact]
+    public void Its_error_is_that_at_the_checks_and_that_of_the_solutions()
+    {
+        DetailPlace place = DetailPlace.InWall(Wall, 0.5);
+        BridgeCache cache = new();
+        Accuracy accuracy = new(0.005, 0.002);
+        PsiOverThickness curve = PsiOverThickness.Of(Hat, place, 1, 0.04, 0.1, 0.1, 0.1, cache, accuracy);
+        Assert.Equal(9, curve.SolvedCount);
+        double[] at = [.. Enumerable.Range(0, 9).Select(i => 0.04 + i * 0.0075)];
+        SolvedLine[] solved = [.. at.Select(thicknessM => DetailSolver.Solve(Hat, place with { Stack = Wall.WithThicknessM(1, thicknessM) }, cache, accuracy))];
+        double Off(Func<SolvedLine, double> value)
+        {
+            MonotoneCurve through = new([.. at.Where((_, i) => i % 2 == 0)], [.. solved.Where((_, i) => i % 2 == 0).Select(value)]);
+            return Enumerable.Range(0, 9).Max(i => Math.Abs(through.At(at[i]) - value(solved[i])));
+        }
+        double psiOff = Off(line => line.PsiWPerMK.Value), factorOff = Math.Max(Off(line => line.ColdestFactor), Off(line => line.MouldFactor));
+        double psiError = solved.Max(line => line.PsiWPerMK.High - line.PsiWPerMK.Value), factorError = solved.Max(line => Math.Max(line.ColdestErrorFactor, line.Mould.TemperatureChangeK));
+        Assert.True(Math.Min(psiOff, psiError) > 1e-5 && Math.Min(factorOff, factorError) > 1e-5);
+        Assert.Equal(psiOff + psiError, curve.ErrorWPerMK, 1e-6);
+        Assert.Equal(factorOff + factorError, curve.ErrorFactor, 1e-5);
+    }
+
+    /// <summary>Rising by 1 and then falling by 10, the three points would start with a slope of 6.5: three times the first secant is the steepest that makes no bump.</summary>
+    [Fact]
+    public void A_monotone_curve_starts_no_steeper_than_three_secants()
+    {
+        MonotoneCurve curve = new([0, 1, 2], [0, 1, -9]);
+        Assert.Equal(3, curve.At(1e-7) / 1e-7, 1e-5);
+    }
+
     [Fact]
     public void More_foam_over_a_crown_makes_it_warmer_without_a_bump()
     {

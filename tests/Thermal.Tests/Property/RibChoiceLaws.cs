@@ -45,6 +45,57 @@ public class RibChoiceLaws
         Assert.Equal([0, 0, 0, 0, 0, 0.005], RibChoices.Strips(deep, "right side", "ribs", Cache)!.Rows.Select(row => Math.Round(row.HeadroomLostM, 9)));
     }
 
+    private static Assessment WithRightSide(Stack stack, double depthM) => Assess.Of(DescribedVan.Case with
+    {
+        Vehicle = DescribedVan.With("right side", side => side with { Stack = stack, Ribs = [side.Ribs[0] with { Detail = DescribedVan.Hat with { DepthM = depthM } }] }),
+    }, Cache);
+
+    private static SolidLayer Layer(string key, double thicknessM) => new() { Name = key, ThicknessM = thicknessM, Material = MaterialLibrary.Find(key)! };
+
+    /// <summary>Air behind the lining is room as well: 10 mm of it take a strip of 10, and 5 of one of 15 are missing.</summary>
+    [Fact]
+    public void A_strip_uses_the_air_behind_the_lining_before_it_moves_it()
+    {
+        Stack stack = new([Layer("birch_plywood", 0.006), new AirLayer { Name = "air", ThicknessM = 0.010 }, Layer("elastomeric_foam", 0.025), Layer("steel_sheet", 0.001)]);
+        Assert.Equal([0, 0, 0, 0, 0.005, 0.010], RibChoices.Strips(WithRightSide(stack, 0.025), "right side", "ribs", Cache)!.Rows.Select(row => Math.Round(row.HeadroomLostM, 9)));
+    }
+
+    /// <summary>A crown 5 mm deep in a board over 25 mm of foam, and a strip of 15: the foam grows by both, and with it the rib is solved as drawn here.</summary>
+    [Fact]
+    public void Where_a_crown_ends_in_a_board_the_foam_behind_it_grows()
+    {
+        Stack Wall(double foamM) => new([Layer("birch_plywood", 0.006), Layer("birch_plywood", 0.010), Layer("elastomeric_foam", foamM), Layer("steel_sheet", 0.001)]);
+        Assessment found = WithRightSide(Wall(0.025), 0.030);
+        StripRow row = RibChoices.Strips(found, "right side", "ribs", Cache)!.Rows.First(row => row.StripM == 0.015);
+        Surface side = found.Case.Vehicle.Surfaces.First(surface => surface.Name == "right side") with { Stack = Wall(0.045) };
+        Rib rib = DescribedVan.Hat with { DepthM = 0.030, Over = new() { Material = MaterialLibrary.Find("elastomeric_foam")!, ThicknessM = 0.015 } };
+        SolvedLine drawn = DetailSolver.Solve(rib, DetailPlace.In(found.Case.Vehicle, side, rib, found.Case.ColdNight.WindMPerS, 0.5), Cache);
+        Assert.Equal((0.020, drawn.PsiWPerMK.Value), (Math.Round(row.HeadroomLostM, 9), row.PsiWPerMK));
+        Assert.Equal(drawn.UWithRibsWPerM2K, row.UWithRibsWPerM2K);
+    }
+
+    /// <summary>25 mm of cork and 5 mm of foam beside a rib of 30 mm.</summary>
+    [Fact]
+    public void A_rib_is_filled_with_what_most_of_it_stands_in()
+    {
+        Stack stack = new([Layer("birch_plywood", 0.006), Layer("elastomeric_foam", 0.010), Layer("cork_board", 0.025), Layer("steel_sheet", 0.001)]);
+        Assert.Equal(MaterialLibrary.Find("cork_board")!.Name, RibChoices.Fillings(WithRightSide(stack, 0.030), "right side", "ribs", Cache)!.Rows[1].Filling);
+    }
+
+    /// <summary>Where the lining stays, heat is saved by ψ alone: its change times the length and the kelvins between room and outside.</summary>
+    [Fact]
+    public void Where_the_lining_stays_what_is_saved_is_the_change_of_psi()
+    {
+        Assessment deep = WithRightSide(new([Layer("birch_plywood", 0.006), Layer("cork_board", 0.05), Layer("steel_sheet", 0.001)]), 0.025);
+        BridgeAnswer rib = deep.Bridges.First(answer => answer is { Panel: "right side", Name: "ribs" });
+        double wattsPerPsi = rib.LengthM!.Value * (rib.InsideC - rib.OutsideC);
+        StripTable strips = RibChoices.Strips(deep, "right side", "ribs", Cache)!;
+        FillingTable fillings = RibChoices.Fillings(deep, "right side", "ribs", Cache)!;
+        Assert.All(strips.Rows, row => Assert.Equal((strips.Rows[0].PsiWPerMK - row.PsiWPerMK) * wattsPerPsi, row.SavedW, 1e-9));
+        Assert.All(fillings.Rows, row => Assert.Equal((fillings.Rows[0].PsiWPerMK - row.PsiWPerMK) * wattsPerPsi, row.SavedW, 1e-9));
+        Assert.True(strips.Rows[^1].SavedW > 0.1 && fillings.Rows[^1].SavedW > 0.1);
+    }
+
     [Fact]
     public void A_strip_of_its_own_is_kept_among_the_rows()
     {
