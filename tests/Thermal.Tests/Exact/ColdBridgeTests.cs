@@ -30,6 +30,17 @@ public class ColdBridgeTests
         Assert.True(place.SkyShareRatio > 0.05);
     }
 
+    /// <summary>An edge is as cold with any cover: with and without one its place takes part.</summary>
+    [Fact]
+    public void Another_cover_leaves_the_edge_in_use()
+    {
+        Surface side = PlausibleVan.Vehicle.Surfaces[2];
+        side = side with { Openings = [side.Openings[0] with { EdgePsiWPerMK = 0.1, EdgeColdestFactor = 0.7 }] };
+        Shell shell = Shell.Of(PlausibleVan.Vehicle with { Surfaces = [side] }, 3, 1.2);
+        foreach (Covering? cover in new[] { null, side.Openings[0].Coverings[0] })
+            Assert.True(Assert.Single(shell.WithCover(side, side.Openings[0], cover).Places, place => place.Kind == SurfaceKind.Bridge && place.Opening is not null).InUse);
+    }
+
     [Fact]
     public void Where_no_factor_for_mould_is_known_the_other_stands_for_it() =>
         Assert.Equal(0.6, Assert.Single(Shell.Of(PlausibleVan.Vehicle with { Surfaces = [Roof with { Ribs = [Rib(0.2, 0.6, null)] }] }, 3, 1.2).Places, place => place.Name == "roof, rib").MouldShareFraction);

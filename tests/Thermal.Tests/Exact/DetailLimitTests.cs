@@ -25,6 +25,16 @@ public class DetailLimitTests
         U(0.001 / 50, 0.025 / 0.13, 0.005 / 0.02, 0.01 / 0.04, 0.006 / 0.15),
         Found(new Batten { Material = Of(0.13), WidthM = 0.3, DepthM = 0.025, Over = new() { Material = Of(0.02), ThicknessM = 0.005 } }, 0.3), Rounding);
 
+    /// <summary>Where all is layers, f_Rsi is what R_si 0.25 leaves, and the coldest point what 0.13 leaves.</summary>
+    [Fact]
+    public void The_factors_of_layers_are_what_their_inside_films_leave()
+    {
+        SolvedLine solved = DetailSolver.Solve(new Batten { Material = Of(0.13), WidthM = 0.3, DepthM = 0.04 }, DetailPlace.InWall(Wall, 0.3));
+        double beyond = 0.006 / 0.15 + 0.04 / 0.13 + 0.001 / 50 + 0.04;
+        Assert.Equal(1 - 0.25 / (0.25 + beyond), solved.MouldFactor, Rounding);
+        Assert.Equal(1 - 0.13 / (0.13 + beyond), solved.ColdestFactor, Rounding);
+    }
+
     [Fact]
     public void A_bare_plate_as_thick_as_its_spacing_faces_the_room() => Assert.Equal(
         U(0.001 / 50, 0.03 / 50), Found(new Rib { Shape = RibShape.Plate, Material = Steel, SheetM = 0.02, DepthM = 0.03, IsBare = true }, 0.02), 1e-6);

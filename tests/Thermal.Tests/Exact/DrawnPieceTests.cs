@@ -102,6 +102,23 @@ public class DrawnPieceTests
         Assert.Equal(0.311 / (0.17 + 0.001 / 50 + 1 + 0.04) + 0.05 * 4, drawn.PlainWPerK, 12);
     }
 
+    /// <summary>In a wall of 207 mm: half a plate of 1.5 mm and three thicknesses.</summary>
+    [Fact]
+    public void One_alone_has_three_thicknesses_of_wall_beside_it()
+    {
+        Section section = DetailSection.Of(Of(RibShape.Plate), DetailPlace.InWall(new([Sheet(0.006, 0.15), Sheet(0.2, 0.04), Sheet(0.001, 50)])), 0.13);
+        Assert.Equal(0.00075 + 3 * 0.207, section.Pieces.Max(piece => piece.Where.X1M), 12);
+    }
+
+    /// <summary>Along 3 mm of aluminium with the room on one side and foam on the other heat runs √(λ·d·R) = 0.24 m far; four of that.</summary>
+    [Fact]
+    public void One_alone_has_four_lengths_of_its_metal_lining_beside_it()
+    {
+        Section section = DetailSection.Of(Of(RibShape.Plate), DetailPlace.InWall(new([Sheet(0.003, 160), Sheet(0.04, 0.04), Sheet(0.001, 50)])), 0.13);
+        double inwards = 0.13 + 0.0015 / 160, outwards = 0.04 + 0.001 / 50 + 1 + 0.0015 / 160;
+        Assert.Equal(0.00075 + 4 * Math.Sqrt(160 * 0.003 / (1 / inwards + 1 / outwards)), section.Pieces.Max(piece => piece.Where.X1M), 12);
+    }
+
     /// <summary>Under the lining: the head takes 3 mm of the foam, its washer outside 3 mm of the air.</summary>
     [Fact]
     public void A_bolt_under_the_lining_has_its_head_in_the_foam() => Drawn(

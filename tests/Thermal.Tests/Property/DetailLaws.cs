@@ -109,6 +109,8 @@ public class DetailLaws
         DetailPlace place = DetailPlace.InWall(new([Sheet(0.006, 0.15), Sheet(0.04, 0.04), Sheet(0.001, 50)]), 0.4);
         SolvedLine rough = DetailSolver.Solve(Of(shape, 0.036), place, accuracy: new(0.1, 1)), near = DetailSolver.Solve(Of(shape, 0.036), place, accuracy: new(0.001));
         Bounded(rough.PsiWPerMK, near.PsiWPerMK, drawnTimes * rough.Loss.CouplingErrorsWPerK[1]);
+        Assert.Equal(near.Loss.TemperatureChangeK, near.ColdestErrorFactor);
+        Assert.InRange(near.ColdestErrorFactor, 1e-12, 0.02);
     }
 
     [Fact]

@@ -138,6 +138,16 @@ public class SolvedVehicleLaws
     }
 
     [Fact]
+    public void A_corner_takes_tilt_and_outside_film_of_its_other_panel()
+    {
+        Surface side = Panel(Found, "left side"), floor = Panel(Found, "floor");
+        DetailPlace place = DetailPlace.In(DescribedVan.Vehicle, side, side.Ribs[1].Detail!, 3);
+        Assert.Equal((90.0, 180.0), (place.TiltDeg, place.OtherTiltDeg));
+        Assert.Equal((side.OutsideFilmM2KPerW(3), floor.OutsideFilmM2KPerW(3)), (place.OutsideFilmM2KPerW, place.OtherOutsideFilmM2KPerW));
+        Assert.NotEqual(place.OutsideFilmM2KPerW, place.OtherOutsideFilmM2KPerW);
+    }
+
+    [Fact]
     public void Equal_cases_with_details_give_equal_answers_to_the_bit()
     {
         Assessment again = Assess.Of(DescribedVan.Case);
