@@ -35,4 +35,12 @@ internal static class PictureFiles
             return false;
         }
     }
+
+    /// <summary>Says where they were written, if anywhere.</summary>
+    internal static void Tell(string? folder, Terminal terminal)
+    {
+        if (folder is null) return;
+        terminal.Answers.WriteLine();
+        terminal.Answers.WriteLine($"Pictures: {folder}");
+    }
 }

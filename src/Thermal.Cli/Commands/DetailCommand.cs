@@ -69,7 +69,10 @@ internal static class DetailCommand
         if (json)
             JsonText.Write(terminal.Answers, top => DetailJson.One(top, found.Case.Vehicle.Name, meant[0], BridgeWords.Answer(meant[0], figures), strips, fillings, figures));
         else
+        {
             DetailPrint.One(meant[0], BridgeWords.Answer(meant[0], figures), strips, fillings, figures, terminal);
+            PictureFiles.Tell(folder, terminal);
+        }
         return ExitCode.Computed;
     }
 

@@ -23,7 +23,10 @@ internal static class LooseDetailRun
         if (json)
             JsonText.Write(terminal.Answers, top => DetailJson.One(top, null, found, answer, null, null, figures));
         else
+        {
             DetailPrint.One(found, answer, null, null, figures, terminal);
+            PictureFiles.Tell(folder, terminal);
+        }
         return ExitCode.Computed;
     }
 

@@ -3,7 +3,7 @@ namespace Thermal.Bridges;
 /// <summary>Sections solved before, by their content. Whoever asks owns it; not for several threads at once.</summary>
 public sealed class BridgeCache
 {
-    private readonly Dictionary<(Section Section, Accuracy Accuracy), SolvedSection> _solved = new(new ByContent());
+    private readonly Dictionary<(Section Section, Accuracy Accuracy), SolvedSection> kept = new(new ByContent());
 
     /// <summary>Sections solved through this cache so far.</summary>
     public int SolvedCount { get; private set; }
@@ -17,14 +17,14 @@ public sealed class BridgeCache
     public SolvedSection Solve(Section section, Accuracy? accuracy = null)
     {
         Accuracy asked = accuracy ?? Accuracy.OnePerCent;
-        if (_solved.TryGetValue((section, asked), out SolvedSection? found))
+        if (kept.TryGetValue((section, asked), out SolvedSection? found))
         {
             FoundCount++;
             return found;
         }
         SolvedSection solved = Conduction.Solve(section, asked);
         SolvedCount++;
-        _solved.Add((section, asked), solved);
+        kept.Add((section, asked), solved);
         return solved;
     }
 

@@ -74,19 +74,19 @@ public static class DetailSolver
 
     private sealed class Films
     {
-        private readonly Lazy<SolvedSection> _mould;
+        private readonly Lazy<SolvedSection> mould;
 
         internal Films(Detail detail, DetailPlace place, BridgeCache cache, Accuracy? accuracy)
         {
             Drawn = DetailSection.Draw(detail, place, SurfaceResistance.InsideM2KPerW(SurfaceResistance.DirectionOf(place.TiltDeg)));
             Loss = cache.Solve(Drawn.Section, accuracy);
-            _mould = new(() => cache.Solve(DetailSection.Draw(detail, place, SurfaceResistance.MouldOpaqueM2KPerW).Section, accuracy));
+            mould = new(() => cache.Solve(DetailSection.Draw(detail, place, SurfaceResistance.MouldOpaqueM2KPerW).Section, accuracy));
             Coldest = Coldest(Loss);
         }
 
         internal DrawnDetail Drawn { get; }
         internal SolvedSection Loss { get; }
-        internal SolvedSection Mould => _mould.Value;
+        internal SolvedSection Mould => mould.Value;
         internal SurfacePoint Coldest { get; }
         internal double? UWithRibsWPerM2K => WholeWPerK / Drawn.RepeatM;
         internal double WholeWPerK => Drawn.WholeFactor * Loss.CouplingWPerK(DetailSection.Room, DetailSection.Outside);
