@@ -1,9 +1,9 @@
 namespace Thermal.Climates;
 
 /// <summary>Sun on a tilted surface, part by part, W/m².</summary>
-/// <param name="BeamWPerM2">Straight from the sun (and, by Hay and Davies, from the sky close round it).</param>
+/// <param name="BeamWPerM2">Straight from the sun and, by Hay and Davies, from the sky close round it.</param>
 /// <param name="SkyWPerM2">From the rest of the sky.</param>
-/// <param name="GroundWPerM2">Thrown back by the ground.</param>
+/// <param name="GroundWPerM2">Thrown back by the ground and by what stands before the sky.</param>
 public readonly record struct SunOnSurface(double BeamWPerM2, double SkyWPerM2, double GroundWPerM2)
 {
     /// <summary>All together, W/m².</summary>
