@@ -6,11 +6,14 @@ public static class Sources
     /// <summary>All documents, in the order of their keys.</summary>
     public static IReadOnlyList<Source> All { get; } =
     [
+        new("ABRAMOWITZ", "Abramowitz and Stegun, Handbook of Mathematical Functions, chapter 26 (from memory)"),
         new("ASHRAE-F", "ASHRAE Handbook, Fundamentals (2017), chapter 1: psychrometrics, tables 1 to 3; chapter 18 for body heat"),
         new("ATP", "UNECE agreement on perishable foodstuffs (ATP), annex 1, appendix 2: insulated vehicle bodies"),
+        new("BENDT-1981", "Bendt, Collares-Pereira and Rabl, Solar Energy 27 (1981) 1: frequency of daily clearness"),
         new("BYG601G", "Building physics course book BYG601G, University of Iceland, chapters 2 and 3"),
         new("CHEM", "Stoichiometry of complete combustion with standard atomic masses"),
         new("CIBSE-A", "CIBSE Guide A, tables 3.36 and 3.37: thermal properties of materials"),
+        new("CPR-1979", "Collares-Pereira and Rabl, Solar Energy 22 (1979) 155: average distribution of solar radiation over the day"),
         new("CRAWFORD-1999", "Crawford and Duchon, Journal of Applied Meteorology 38 (1999) 474: cloud share and longwave radiation"),
         new("DIN-4108-3", "DIN 4108-3, protection against moisture: block climate and annex formulas"),
         new("DUFFIE", "Duffie and Beckman, Solar Engineering of Thermal Processes, chapters 1 and 2"),
@@ -19,7 +22,10 @@ public static class Sources
         new("EN-1646-1", "EN 1646-1, motor caravans: habitation requirements, heating grades (secondary sources)"),
         new("EN-673", "EN 673, glass in building: thermal transmittance (U value), calculation method"),
         new("EN-721", "EN 721, leisure accommodation vehicles: safety ventilation (quoted from an inspection leaflet)"),
+        new("ERBS-1982", "Erbs, Klein and Duffie, Solar Energy 28 (1982) 293: diffuse fraction"),
+        new("ERBS-1983", "Erbs, Klein and Beckman, ASHRAE Journal (1983): daily cycle of temperature from monthly means"),
         new("FAO-56", "FAO irrigation and drainage paper 56 (1998): estimates of missing weather data (from memory)"),
+        new("HOLLANDS-1983", "Hollands and Huget, Solar Energy 30 (1983) 195: exponent of the daily clearness distribution"),
         new("HV-1999", "Hukka and Viitanen, Wood Science and Technology 33 (1999) 475: mould growth on wood"),
         new("ISO-10077-2", "ISO 10077-2, thermal performance of windows, doors and shutters: numerical method for frames (from memory)"),
         new("ISO-10211", "ISO 10211, thermal bridges in building construction: heat flows and surface temperatures, detailed calculations"),
@@ -33,6 +39,7 @@ public static class Sources
         new("OURS", "Chosen by us; a named default that a person can change"),
         new("PRACTICE", "Common practice of the trade: trade pages, owners' handbooks, forums"),
         new("PRATA-1996", "Prata, Quarterly Journal of the Royal Meteorological Society 122 (1996) 1127: clear-sky longwave emissivity (from memory)"),
+        new("RICHARDSON-1981", "Richardson, Water Resources Research 17 (1981) 182: daily weather generator, its lag matrices"),
         new("STD-ATM", "ISO 2533, standard atmosphere"),
         new("TRADE", "Published trade and handbook figures on leisure vehicles, gathered in the project's material and heater tables"),
     ];

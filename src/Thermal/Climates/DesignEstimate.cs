@@ -42,7 +42,7 @@ public static class DesignEstimate
         return lowestC - SpreadsBelowLowestCount * SpreadOfMonthlyMeansK(coldest.MeanC, SampleSdK(months));
     }
 
-    private static double SampleSdK(IReadOnlyList<MonthNormals> months)
+    internal static double SampleSdK(IReadOnlyList<MonthNormals> months)
     {
         double mean = months.Average(month => month.MeanC);
         return Math.Sqrt(months.Sum(month => (month.MeanC - mean) * (month.MeanC - mean)) / (months.Count - 1));

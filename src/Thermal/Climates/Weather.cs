@@ -47,6 +47,9 @@ public sealed record Weather
     /// <summary>Air pressure, Pa; null takes the standard atmosphere at the altitude.</summary>
     public IReadOnlyList<double>? PressurePa { get; init; }
 
+    /// <summary>What the data lacked and was estimated or assumed.</summary>
+    public IReadOnlyList<WeatherGap> Gaps { get; init; } = [];
+
     /// <summary>Number of steps.</summary>
     public int Count => AirC.Count;
 
@@ -68,4 +71,19 @@ public enum WeatherKind
     Generated,
     /// <summary>Generated to reach the design temperature.</summary>
     ColdSpell,
+}
+
+/// <summary>What weather lacked.</summary>
+public enum WeatherGap
+{
+    /// <summary>Spread of day means estimated from monthly means: the coldest hours may be 2.5 K too cold to 6 K too warm.</summary>
+    SpreadEstimated,
+    /// <summary>Sun estimated from the daily range of temperature: 0.8 to 1.2 of the true.</summary>
+    SunEstimated,
+    /// <summary>Wind taken as 3 m/s on average.</summary>
+    WindAssumed,
+    /// <summary>Humidity estimated from the daily lowest temperature.</summary>
+    HumidityEstimated,
+    /// <summary>Sky temperature computed, not measured.</summary>
+    SkyComputed,
 }
