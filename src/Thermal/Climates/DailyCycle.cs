@@ -13,11 +13,11 @@ public static class DailyCycle
     private const double RawRange = 0.976204;
 
     /// <summary>Difference from the day's mean at a solar hour, as a factor of the day's range.</summary>
-    /// <param name="solarHour">Solar time t, h, any number; 12 at noon.</param>
+    /// <param name="solarTimeH">Solar time t, h, any number; 12 at noon.</param>
     /// <remarks>Four cosines of 2π(t − 1)/24, scaled to range 1. Source: ERBS-1983.</remarks>
-    public static double Factor(double solarHour)
+    public static double Factor(double solarTimeH)
     {
-        double x = 2 * Math.PI * (solarHour - 1) / 24;
+        double x = 2 * Math.PI * (solarTimeH - 1) / 24;
         return (0.4632 * Math.Cos(x - 3.805) + 0.0984 * Math.Cos(2 * x - 0.360)
             + 0.0168 * Math.Cos(3 * x - 0.822) + 0.0138 * Math.Cos(4 * x - 3.513)) / RawRange;
     }
