@@ -7,7 +7,7 @@ public enum DesignKind
     Published,
     /// <summary>Computed from hourly or daily readings of this very station.</summary>
     Computed,
-    /// <summary>Estimated from monthly normals alone; ±3 K.</summary>
+    /// <summary>Estimated from monthly normals; ±1 K with the place's own spread of day means, else ±3 K.</summary>
     Estimated,
     /// <summary>Given by the person who asks.</summary>
     Stated,

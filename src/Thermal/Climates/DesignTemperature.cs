@@ -1,6 +1,6 @@
 namespace Thermal.Climates;
 
-/// <summary>The outside temperature a heater is sized for at one place, and how well it is known. Immutable.</summary>
+/// <summary>A cold outside temperature of one place that a heater may be sized for: what it measures and how well it is known. Immutable.</summary>
 public sealed record DesignTemperature
 {
     /// <summary>Lowest design temperature taken, °C: the end of the saturation curve over water. Limit chosen by us.</summary>
@@ -16,6 +16,9 @@ public sealed record DesignTemperature
     /// <exception cref="ArgumentOutOfRangeException">Outside the range, or NaN.</exception>
     public required double TemperatureC { get; init => field = Guard.InRange(value, LowestC, HighestC, "°C", nameof(TemperatureC)); }
 
+    /// <summary>What it measures.</summary>
+    public DesignMeasure Measure { get; init; }
+
     /// <summary>How it came about.</summary>
     public required DesignKind Kind { get; init; }
 
@@ -23,6 +26,6 @@ public sealed record DesignTemperature
     /// <exception cref="ArgumentOutOfRangeException">Outside the range, or NaN.</exception>
     public required double PlusMinusK { get; init => field = Guard.InRange(value, 0, HighestPlusMinusK, "K", nameof(PlusMinusK)); }
 
-    /// <summary>Definition and source in words, such as "colder in 0.4 % of the hours of a year".</summary>
+    /// <summary>Source in words, and the definition where <see cref="Measure"/> leaves it open.</summary>
     public required string Note { get; init; }
 }

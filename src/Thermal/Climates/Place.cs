@@ -39,6 +39,17 @@ public sealed record Place
     /// <summary>The temperature a heater is sized for, with its kind.</summary>
     public required DesignTemperature Design { get; init; }
 
+    /// <summary>What else is known of its cold, each of another measure than <see cref="Design"/>; often empty.</summary>
+    /// <exception cref="ArgumentException">Two of one measure.</exception>
+    public IReadOnlyList<DesignTemperature> OtherDesigns { get; init => field = OneEach(value); } = [];
+
+    /// <summary>Every design temperature known: <see cref="Design"/>, then the others in the order of their measures.</summary>
+    public IReadOnlyList<DesignTemperature> Designs => [Design, .. OtherDesigns.Where(other => other.Measure != Design.Measure).OrderBy(other => other.Measure)];
+
+    /// <summary>The design temperature of a measure; null where none is known.</summary>
+    /// <param name="measure">Which.</param>
+    public DesignTemperature? DesignOf(DesignMeasure measure) => Designs.FirstOrDefault(design => design.Measure == measure);
+
     /// <summary>Who measured or modelled it, station, and where it was published; never empty.</summary>
     /// <exception cref="ArgumentException">Empty or only blanks.</exception>
     public required string Source { get; init => field = Words(value, nameof(Source)); }
@@ -53,6 +64,11 @@ public sealed record Place
 
     private static string Words(string value, string name) =>
         string.IsNullOrWhiteSpace(value) ? throw new ArgumentException($"{name} must not be empty.", name) : value;
+
+    private static IReadOnlyList<DesignTemperature> OneEach(IReadOnlyList<DesignTemperature> designs) =>
+        designs.Select(design => design.Measure).Distinct().Count() == designs.Count
+            ? designs
+            : throw new ArgumentException($"{nameof(OtherDesigns)} must hold each measure once.", nameof(designs));
 
     private static IReadOnlyList<MonthNormals> Twelve(IReadOnlyList<MonthNormals> months) =>
         months.Count == MonthCount

@@ -12,7 +12,7 @@ internal sealed class YearPlan
         Place = place;
         UtcOffsetH = Math.Round(place.LongitudeDeg / 15);
         StartUtc = new DateTime(year, 1, 1, 0, 0, 0, DateTimeKind.Utc).AddHours(-UtcOffsetH);
-        double yearlySdK = DesignEstimate.SampleSdK(place.Months);
+        double yearlySdK = DaySpread.YearlySdK(place.Months);
         List<WeatherGap> gaps = [];
         for (int m = 0, day = 0; m < Place.MonthCount; m++)
         {
@@ -24,7 +24,7 @@ internal sealed class YearPlan
             if (month.GlobalIrradianceWPerM2 is null) Add(gaps, WeatherGap.SunEstimated);
             if (month.WindMPerS is null) Add(gaps, WeatherGap.WindAssumed);
             if (month.HumidityIsEstimated) Add(gaps, WeatherGap.HumidityEstimated);
-            SpreadK[m] = month.DayMeanSdK ?? GeneratedWeather.DaySpreadFactor * Math.Max(0, DesignEstimate.SpreadOfMonthlyMeansK(month.MeanC, yearlySdK));
+            SpreadK[m] = month.DayMeanSdK ?? DaySpread.EstimateK(month.MeanC, yearlySdK);
             RangeK[m] = DailyCycle.RangeK(lowest, highest, SpreadK[m]);
             double aboveAir = 0;
             for (int d = FirstDay(m); d < FirstDay(m) + DaysOf[m]; d++) aboveAir += SunAboveAir.DayWhPerM2(place.LatitudeDeg, d + 1);

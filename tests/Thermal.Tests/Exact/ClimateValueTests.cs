@@ -28,6 +28,60 @@ public sealed class ClimateValueTests
     public void The_design_estimate_of_twelve_equal_months_is_three_spreads_below_their_lowest() =>
         Assert.Equal(-25.22, DesignEstimate.FromMonthsC([.. Enumerable.Repeat(Frosty, 12)]), 1e-12);
 
+    // A month that knows no daily range and spreads by 4 K: 0.4 % of its hours lie 2.652070 spreads below the mean (printed in any table of the normal distribution).
+    [Fact]
+    public void Twelve_equal_months_without_a_daily_range_are_one_normal_distribution()
+    {
+        MonthNormals even = Frosty with { MinC = -10, MaxC = -10, DayMeanSdK = 4 };
+        Assert.Equal(-10 - 2.652070 * 4, DesignEstimate.FromSpreadC([.. Enumerable.Repeat(even, 12)]), 1e-5);
+    }
+
+    // The daily cycle alone, 10 K wide, has a standard deviation of 3.43 K.
+    [Fact]
+    public void Twelve_equal_months_of_equal_days_spread_by_their_daily_cycle()
+    {
+        MonthNormals even = Frosty with { MinC = -15, MaxC = -5, DayMeanSdK = 0 };
+        Assert.Equal(-10 - 2.652070 * 3.43, DesignEstimate.FromSpreadC([.. Enumerable.Repeat(even, 12)]), 1e-5);
+    }
+
+    // Eleven months far too warm to matter: of January's hours 0.004·365/31 = 4.709677 % are colder, 1.673680 spreads below its mean.
+    [Fact]
+    public void One_cold_month_counts_by_its_days()
+    {
+        MonthNormals january = Frosty with { MinC = -10, MaxC = -10, DayMeanSdK = 4 }, warm = Frosty with { MeanC = 40, MinC = 40, MaxC = 40, DayMeanSdK = 1 };
+        Assert.Equal(-10 - 1.673680 * 4, DesignEstimate.FromSpreadC([january, .. Enumerable.Repeat(warm, 11)]), 1e-5);
+    }
+
+    [Fact]
+    public void Months_that_never_change_are_as_cold_as_the_coldest() =>
+        Assert.Equal(-10, DesignEstimate.FromSpreadC([.. Enumerable.Repeat(Frosty with { MinC = -10, MaxC = -10, DayMeanSdK = 0 }, 12)]), 1e-8);
+
+    // Printed shares of the normal distribution, and what lies outside the series.
+    [Theory]
+    [InlineData(0, 0.5), InlineData(-1, 0.158655253931457), InlineData(1, 0.841344746068543), InlineData(-1.959963984540054, 0.025), InlineData(-3, 0.00134989803163)]
+    [InlineData(-9, 0), InlineData(9, 1), InlineData(double.NegativeInfinity, 0), InlineData(double.PositiveInfinity, 1)]
+    public void Shares_of_the_normal_distribution_are_the_printed_ones(double deviations, double share) =>
+        Assert.Equal(share, Numerics.NormalDistribution.ShareBelowFraction(deviations), 1e-14);
+
+    [Fact]
+    public void What_is_no_number_has_no_share() => Assert.True(double.IsNaN(Numerics.NormalDistribution.ShareBelowFraction(double.NaN)));
+
+    // Printed: 2.3 times 2.12 K makes 4.9 K; half the last digit.
+    [Fact]
+    public void The_spread_of_day_means_has_its_printed_value() => Assert.Equal(4.9, DaySpread.EstimateK(-5, 7.83), 0.05);
+
+    [Fact]
+    public void A_place_lists_the_used_design_temperature_first_and_each_measure_once()
+    {
+        DesignTemperature used = new() { Measure = DesignMeasure.TwoDayMean, TemperatureC = -8, Kind = DesignKind.Computed, PlusMinusK = 0, Note = "n" };
+        DesignTemperature lowest = used with { Measure = DesignMeasure.YearlyLowest, TemperatureC = -12 }, hours = used with { Measure = DesignMeasure.HoursAt996, TemperatureC = -9 };
+        Place place = AnyPlace() with { Design = used, OtherDesigns = [lowest, hours] };
+        Assert.Equal([used, hours, lowest], place.Designs);
+        Assert.Equal(lowest, place.DesignOf(DesignMeasure.YearlyLowest));
+        Assert.Null(place.DesignOf(DesignMeasure.HoursAt99));
+        Assert.Equal([AnyPlace().Design], AnyPlace().Designs);
+    }
+
     [Fact]
     public void The_design_night_is_clear_and_takes_the_temperature_and_height_of_the_place() => Assert.Equal(
         new NightConditions { OutsideC = -13, RelativeHumidityFraction = 0.85, WindMPerS = 3, SkyBelowAirK = 20, AltitudeM = 1200 },

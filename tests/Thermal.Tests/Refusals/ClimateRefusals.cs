@@ -51,6 +51,29 @@ public sealed class ClimateRefusals
         Assert.Throws<ArgumentException>(() => DesignEstimate.FromMonthsC([.. Good.Months.Select(month => month with { MinC = null })]));
 
     [Fact]
+    public void A_design_temperature_from_the_spread_needs_the_spread_of_every_month_and_its_lowest_and_highest()
+    {
+        MonthNormals whole = Good.Months[0] with { DayMeanSdK = 4 };
+        foreach (MonthNormals lacking in new[] { whole with { DayMeanSdK = null }, whole with { MinC = null }, whole with { MaxC = null } })
+        {
+            MonthNormals[] months = [lacking, .. Enumerable.Repeat(whole, 11)];
+            Assert.False(DesignEstimate.HasOwnSpread(months));
+            Assert.Throws<ArgumentException>(() => DesignEstimate.FromSpreadC(months));
+        }
+        Assert.Throws<ArgumentException>(() => DesignEstimate.FromSpreadC([.. Enumerable.Repeat(whole, 11)]));
+        Assert.Throws<ArgumentException>(() => DaySpread.YearlySdK([.. Enumerable.Repeat(whole, 13)]));
+    }
+
+    [Theory]
+    [InlineData(double.NaN, 8), InlineData(-5, double.NaN), InlineData(-5, -1), InlineData(80, 8)]
+    public void A_spread_of_day_means_is_not_estimated_from_what_is_no_month(double meanC, double yearlySdK) =>
+        Assert.Throws<ArgumentOutOfRangeException>(() => DaySpread.EstimateK(meanC, yearlySdK));
+
+    [Fact]
+    public void Two_design_temperatures_of_one_measure_are_refused() =>
+        Assert.Contains("each measure once", Assert.Throws<ArgumentException>(() => Good with { OtherDesigns = [Good.Design, Good.Design] }).Message, StringComparison.Ordinal);
+
+    [Fact]
     public void A_lowest_above_the_mean_gives_no_humidity() =>
         Assert.Equal("minC", Assert.Throws<ArgumentOutOfRangeException>(() => HumidityEstimate.RelativeHumidityFraction(5, 4)).ParamName);
 }
