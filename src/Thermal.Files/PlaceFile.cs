@@ -24,9 +24,9 @@ public static class PlaceFile
         string[] lines = text.TrimStart('\uFEFF').ReplaceLineEndings("\n").Split('\n');
         PlaceHeader header = PlaceHeader.Read(lines, problems);
         IReadOnlyList<MonthNormals>? months = PlaceTable.Read(lines, problems);
-        DesignTemperature? design = header.Design(months, problems);
-        return problems.IsEmpty && months is not null && design is not null
-            ? new(header.PlaceOf(months, design), [])
+        IReadOnlyList<DesignTemperature> designs = new PlaceDesigns(header, problems).Read(months);
+        return problems.IsEmpty && months is not null
+            ? new(header.PlaceOf(months, designs), [])
             : new(null, problems.InOrder());
     }
 

@@ -55,7 +55,8 @@ public static class Assumptions
             return "Its temperature is stated in the vehicle file.";
         DesignTemperature design = place.Design;
         string known = design.PlusMinusK > 0 ? $", ± {figures.Difference(design.PlusMinusK)}" : "";
-        return $"The design temperature is {Names.Of(design.Kind)}{known}: {design.Note}.";
+        string measure = design.Measure == DesignMeasure.AsNoted ? "" : $", {Names.Of(design.Measure)},";
+        return $"The design temperature{measure} is {Names.Of(design.Kind)}{known}: {design.Note}.";
     }
 
     private static string OfHumidity(Habits habits, Figures figures) => habits.Humidity switch

@@ -64,6 +64,17 @@ public static class Names
         _ => throw Unknown(kind),
     };
 
+    /// <summary>What a design temperature measures.</summary>
+    public static string Of(DesignMeasure measure) => measure switch
+    {
+        DesignMeasure.AsNoted => "as its note says",
+        DesignMeasure.HoursAt996 => "exceeded by 99.6 % of all hours",
+        DesignMeasure.HoursAt99 => "exceeded by 99 % of all hours",
+        DesignMeasure.TwoDayMean => "lowest two-day mean",
+        DesignMeasure.YearlyLowest => "mean of the yearly lowest",
+        _ => throw Unknown(measure),
+    };
+
     /// <summary>What lies outside a panel.</summary>
     public static string Of(OuterSide side) => side switch
     {

@@ -89,6 +89,7 @@ public sealed partial class SentenceTests
         AssertNamed<DampVerdict>(Names.Of);
         AssertNamed<Materials.Fuel>(Names.Of);
         AssertNamed<Climates.DesignKind>(Names.Of);
+        AssertNamed<Climates.DesignMeasure>(Names.Of);
         AssertNamed<Envelope.OuterSide>(Names.Of);
         AssertNamed<Envelope.LiningFit>(Names.Of);
         AssertNamed<Envelope.FlowDirection>(Names.Of);

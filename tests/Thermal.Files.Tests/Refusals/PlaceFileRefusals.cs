@@ -47,6 +47,18 @@ public sealed class PlaceFileRefusals
     [InlineData(8, "# licence: none\n# design_temperature_c: -12\n# design_note: n\n# design_kind: estimated", 11, 16, "design_kind", "leave the design lines out")]
     [InlineData(8, "# licence: none\n# design_temperature_c: -12\n# design_kind: stated", 9, 25, "design_temperature_c", "design_note")]
     [InlineData(8, "# licence: \uFFFD", 8, 12, "licence", "UTF-8")]
+    [InlineData(8, "# licence: none\n# design_99_6_c: -12", 9, 18, "design_99_6_c", "four parts")]
+    [InlineData(8, "# licence: none\n# design_99_6_c: -12, published, ,", 9, 18, "design_99_6_c", "four parts")]
+    [InlineData(8, "# licence: none\n# design_99_6_c: -120, published, , t", 9, 18, "design_99_6_c", "-60 to 30")]
+    [InlineData(8, "# licence: none\n# design_99_6_c: -12, estimated, 3, t", 9, 23, "design_99_6_c", "is not a kind")]
+    [InlineData(8, "# licence: none\n# design_99_6_c: -12, computed, wide, t", 9, 33, "design_99_6_c", "is not a number")]
+    [InlineData(8, "# licence: none\n# design_99_c: -12, computed, 16, t", 9, 31, "design_99_c", "half the width")]
+    [InlineData(8, "# licence: none\n# design_99_6_c: -12, published, , t\n# design_99_c: -13, published, , t", 10, 16, "design_99_c", "check both")]
+    [InlineData(8, "# licence: none\n# design_two_day_c: -12, published, , t\n# design_two_day_c: -13, published, , t", 10, 3, "design_two_day_c", "first in line 9")]
+    [InlineData(8, "# licence: none\n# design_twoday_c: -12, published, , t", 9, 3, "header", "did you mean 'design_two_day_c'?")]
+    [InlineData(8, "# licence: none\n# design_measure: 99", 9, 19, "design_measure", "stands without")]
+    [InlineData(8, "# licence: none\n# design_temperature_c: -12\n# design_kind: stated\n# design_note: n\n# design_measure: 98", 12, 19, "design_measure", "99_6, 99, two_day, yearly_lowest")]
+    [InlineData(8, "# licence: none\n# design_temperature_c: -12\n# design_kind: stated\n# design_note: n\n# design_measure: 99\n# design_99_c: -12, stated, , n", 13, 16, "design_99_c", "keep one of them")]
     public void A_fault_is_named_where_it_stands(int line, string written, int faultLine, int column, string where, string says)
     {
         Reading<Place> reading = PlaceFile.Read(string.Join('\n', Good.Select((text, i) => i + 1 == line ? written : text)), "bad.csv");
