@@ -4,18 +4,30 @@ namespace Thermal.Files;
 
 /// <summary>The problems of one file while it is being read, and the reading of a number that may be one.</summary>
 /// <param name="fileName">What to call the file.</param>
-internal sealed class ProblemList(string fileName)
+/// <param name="mostCount">Most problems kept, at least 1; what is beyond is counted in one more.</param>
+internal sealed class ProblemList(string fileName, int mostCount = int.MaxValue)
 {
     private readonly List<Problem> problems = [];
+    private int beyondCount;
+    private (int Line, int Column) beyond;
 
     /// <summary>True while nothing is wrong.</summary>
     internal bool IsEmpty => problems.Count == 0;
 
     /// <summary>Notes one problem; <paramref name="what"/> says what is wrong and what to write instead.</summary>
-    internal void Add(int line, int column, string where, FormattableString what) => problems.Add(new(fileName, line, column, where, FormattableString.Invariant(what)));
+    internal void Add(int line, int column, string where, FormattableString what)
+    {
+        if (problems.Count < mostCount) problems.Add(new(fileName, line, column, where, FormattableString.Invariant(what)));
+        else if (beyondCount++ == 0) beyond = (line, column);
+    }
 
-    /// <summary>All problems in the order of their lines and columns.</summary>
-    internal IReadOnlyList<Problem> InOrder() => [.. problems.OrderBy(problem => problem.Line).ThenBy(problem => problem.Column)];
+    /// <summary>All problems kept, in the order of their lines and columns; last how many more there are.</summary>
+    internal IReadOnlyList<Problem> InOrder()
+    {
+        IOrderedEnumerable<Problem> ordered = problems.OrderBy(problem => problem.Line).ThenBy(problem => problem.Column);
+        return beyondCount == 0 ? [.. ordered]
+            : [.. ordered, new(fileName, beyond.Line, beyond.Column, "file", FormattableString.Invariant($"has {beyondCount} more problems; mend those above first."))];
+    }
 
     /// <summary>The number written in <paramref name="text"/>, or null and a problem.</summary>
     /// <param name="text">One number without a unit, with a decimal point, in invariant form.</param>

@@ -39,8 +39,10 @@ public static class Sources
         new("OURS", "Chosen by us; a named default that a person can change"),
         new("PRACTICE", "Common practice of the trade: trade pages, owners' handbooks, forums"),
         new("PRATA-1996", "Prata, Quarterly Journal of the Royal Meteorological Society 122 (1996) 1127: clear-sky longwave emissivity (from memory)"),
+        new("PVGIS", "European Commission, Joint Research Centre: PVGIS 5.3, typical year as CSV, with the legend in the file"),
         new("RICHARDSON-1981", "Richardson, Water Resources Research 17 (1981) 182: daily weather generator, its lag matrices"),
         new("STD-ATM", "ISO 2533, standard atmosphere"),
+        new("TMY3", "Wilcox and Marion, Users Manual for TMY3 Data Sets, NREL/TP-581-43156 (2008)"),
         new("TRADE", "Published trade and handbook figures on leisure vehicles, gathered in the project's material and heater tables"),
     ];
 
