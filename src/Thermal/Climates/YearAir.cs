@@ -9,22 +9,29 @@ internal static class YearAir
     /// <summary>How far a clear or a dull day may widen or narrow the daily cycle. Source: OURS.</summary>
     private const double LeastSwing = 0.4, MostSwing = 1.6;
 
-    /// <summary>Day means: a smooth year with exact monthly means, and departures with exact monthly spread that fade from day to day.</summary>
+    // What the line from noon to noon keeps of a day's own mean, and takes of each neighbour's: its hours are a quarter of a day from noon on average.
+    private const double OwnShare = 0.75, NeighbourShare = 0.125;
+
+    /// <summary>Means at noon: a smooth year with exact monthly means, and departures that fade from day to day, wide enough that the days' hours have the month's spread.</summary>
     internal static double[] DayMeansC(YearPlan plan, RandomStream random)
     {
         double[] days = SmoothC(plan), departures = new double[YearPlan.DayCount];
         random.FillChain(departures, GeneratedWeather.DayToDayFactor);
         for (int m = 0; m < Place.MonthCount; m++)
         {
-            Span<double> month = departures.AsSpan(plan.FirstDay(m), YearPlan.DaysIn(m));
+            int first = plan.FirstDay(m), count = YearPlan.DaysIn(m);
             double mean = 0, square = 0;
-            foreach (double x in month) mean += x / month.Length;
-            foreach (double x in month) square += (x - mean) * (x - mean) / (month.Length - 1);
+            for (int day = first; day < first + count; day++) mean += OfHours(departures, day) / count;
+            for (int day = first; day < first + count; day++) square += Math.Pow(OfHours(departures, day) - mean, 2) / (count - 1);
             double factor = plan.SpreadK[m] / Math.Sqrt(square);
-            for (int i = 0; i < month.Length; i++) days[plan.FirstDay(m) + i] += (month[i] - mean) * factor;
+            for (int day = first; day < first + count; day++) days[day] += (departures[day] - mean) * factor;
         }
         return days;
     }
+
+    /// <summary>Mean of a day's hours on the line through the noons.</summary>
+    private static double OfHours(double[] noons, int day) =>
+        OwnShare * noons[day] + NeighbourShare * (noons[(day + YearPlan.DayCount - 1) % YearPlan.DayCount] + noons[(day + 1) % YearPlan.DayCount]);
 
     /// <summary>Hours: the line through the day means, and the daily cycle, wider on clear days.</summary>
     internal static double[] HoursC(YearPlan plan, double[] dayMeansC, double[] dayRatios)
