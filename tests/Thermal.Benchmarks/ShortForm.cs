@@ -22,6 +22,10 @@ internal static class ShortForm
         (double case2S, long case2Bytes) = Batches.Middle(() => Conduction.Solve(BridgeSections.Case2, BridgeSections.OfCase2));
         (double case4S, long case4Bytes) = Batches.Middle(() => Conduction.Solve(BridgeSections.Case4, BridgeSections.OfCase4));
 
+        HourlyYear year = new();
+        (double generateS, long generateBytes) = Batches.Middle(() => year.Generate());
+        (double readS, long readBytes) = Batches.Middle(year.Read);
+
         PublishedProgram empty = new("tests/Thermal.Benchmarks/Empty"), program = new("src/Thermal.Cli");
         string folder = Directory.CreateTempSubdirectory("thermal-").FullName;
         double[] emptyS = new double[StartCount], startS = new double[StartCount], reportS = new double[ReportCount];
@@ -42,6 +46,10 @@ internal static class ShortForm
         Row("  bytes allocated", Count(case2Bytes), "", "");
         Row("ISO 10211 case 4 to 0.005 K", Time(case4S), "3 s", Of(case4S / exponentialsS, "million exponentials"));
         Row("  bytes allocated", Count(case4Bytes), "3E+08", "");
+        Row("a year of hours generated, with sun on six surfaces", Time(generateS), "10 ms", Of(generateS / exponentialsS, "of a million exponentials"));
+        Row("  bytes allocated", Count(generateBytes), "", "");
+        Row($"reading a typical year of {year.Text.Length / 1e6:0.0} MB", Time(readS), "60 ms", Of(readS / exponentialsS, "of a million exponentials"));
+        Row("  bytes allocated", Count(readBytes), "4E+07", "");
         Row("`assess`, published ready to run", Time(Middle(startS)), "4 ×", Of(Middle(startS) / Middle(emptyS), "× the empty program"));
         Row("`report` with all charts, published ready to run", Time(Middle(reportS)), "3 s", Of(Middle(reportS) / Middle(emptyS), "× the empty program"));
 
