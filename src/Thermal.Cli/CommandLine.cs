@@ -24,6 +24,7 @@ internal static class CommandLine
             DetailCommand.Create(terminal),
             MaterialsCommand.Create(terminal),
             PlacesCommand.Create(terminal),
+            PlaceCommand.Create(terminal),
             NewCommand.Create(terminal),
             SchemaCommand.Create(terminal),
         };

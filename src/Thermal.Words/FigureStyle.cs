@@ -56,6 +56,7 @@ internal sealed record FigureStyle(Dimension Dimension, Unit Unit, int Significa
         Shown.Factor => Style(Dimensions.Number, "", 3, 3),
         Shown.PointTransmittance => Style(Dimensions.PointTransmittance, "W/K", 3, 4),
         Shown.FinePower => Style(Dimensions.Power, us ? "Btu/h" : "W", 3, 2),
+        Shown.SunPerArea => Style(Dimensions.SunPerArea, "kWh/m²", 2, 2),
         Shown.FinePercent => Style(Dimensions.Fraction, "%", 2, 2),
         _ => throw new ArgumentOutOfRangeException(nameof(shown), shown, "No style for this kind of figure."),
     };

@@ -87,4 +87,6 @@ public enum Shown
     FinePower,
     /// <summary>A small share, from a fraction: %.</summary>
     FinePercent,
+    /// <summary>Sun on an area, from J/m²: kWh/m² in both sets, as panels are sold by it.</summary>
+    SunPerArea,
 }

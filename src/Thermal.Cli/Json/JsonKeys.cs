@@ -72,6 +72,22 @@ internal static class JsonKeys
     private static readonly (string, string)[] Places =
         [("places", "name, country, position, height, design temperature with its kind, source, licence and twelve months")];
 
+    private static readonly (string, string)[] Place =
+    [
+        ("verdict", "an ordinary day of the coldest month, and the cold night a heater is sized for"),
+        ("place", "as in places"),
+        ("filled_months", "spread of day means, vapour pressure, wind and sun of the twelve months, each with whether it is an estimate"),
+        ("seed", "which generated year"),
+        ("hours_colder", "hours of that year below each limit; empty where no hours can be made"),
+        ("lacks", "what the generated year cannot give, or why there is none"),
+        ("heading_deg", "where the nose points, clockwise from north; null where it is not known"),
+        ("horizon_deg", "height of the horizon all round"),
+        ("ground_fraction", "share of sun thrown back by the ground in the twelve months"),
+        ("sun", "with a heading: sun on roof and sides by month, mean over day and night"),
+        ("sun_any_heading", "without a heading: the roof, and the upright side with least and with most sun, and where it looks"),
+        ("pictures", "the pictures that were written"),
+    ];
+
     private static readonly (string, string)[] New = [("file", "the vehicle file that was written")];
 
     /// <summary>Keys at the top of a command's JSON with their meaning; empty for a command that writes none of its own.</summary>
@@ -83,6 +99,7 @@ internal static class JsonKeys
         "detail" => Detail,
         "materials" => Materials,
         "places" => Places,
+        "place" => Place,
         "new" => New,
         _ => [],
     };

@@ -6,7 +6,7 @@ namespace Thermal.Words.Sentences;
 /// <summary>Fuel, current, water and time as people speak of them, from the units in which results hold them.</summary>
 public static class Amounts
 {
-    private const double CPerAh = 3600, JPerKWh = 3.6e6, LitresPerM3 = 1000, SecondsPerHour = 3600;
+    private const double CPerAh = 3600, JPerKWh = 3.6e6, LitresPerM3 = 1000, SecondsPerHour = 3600, SecondsPerDay = 86_400;
 
     /// <summary>How the fuel is measured out: volume for liquids, mass for gas, energy for electricity.</summary>
     public static Shown ShownOf(Fuel fuel) => fuel switch
@@ -55,6 +55,15 @@ public static class Amounts
 
     /// <summary>Air per time, from m³/h.</summary>
     public static string AirPerHour(this Figures figures, double airM3PerH) => figures.Write(Shown.AirFlow, airM3PerH / SecondsPerHour);
+
+    /// <summary>A mean irradiance over day and night as what falls in a day, without its unit, from W/m².</summary>
+    public static string SunNumber(this Figures figures, double meanWPerM2) => figures.Number(Shown.SunPerArea, meanWPerM2 * SecondsPerDay);
+
+    /// <summary>A mean irradiance over day and night as what falls in a day, from W/m².</summary>
+    public static string SunPerDay(this Figures figures, double meanWPerM2) => figures.Write(Shown.SunPerArea, meanWPerM2 * SecondsPerDay) + " a day";
+
+    /// <summary>The same unrounded, for an axis.</summary>
+    public static double SunOnAxis(this Figures figures, double meanWPerM2) => figures.Convert(Shown.SunPerArea, meanWPerM2 * SecondsPerDay);
 
     /// <summary>Hours, from h.</summary>
     public static string Hours(this Figures figures, double hours) => figures.Write(Shown.Hours, hours * SecondsPerHour);

@@ -86,6 +86,10 @@ public static class Dimensions
     public static Dimension Energy { get; } = new("an energy", "80 Wh", (v, a, b) => UnitsNet.Energy.From(v, (EnergyUnit)a).As((EnergyUnit)b),
         U("J", EnergyUnit.Joule), U("kJ", EnergyUnit.Kilojoule), U("MJ", EnergyUnit.Megajoule), U("Wh", EnergyUnit.WattHour), U("kWh", EnergyUnit.KilowattHour), U("Btu", EnergyUnit.BritishThermalUnit, "BTU"));
 
+    /// <summary>Sun on an area, J/m².</summary>
+    public static Dimension SunPerArea { get; } = new("sun on an area", "2.5 kWh/m²", (v, a, b) => Irradiation.From(v, (IrradiationUnit)a).As((IrradiationUnit)b),
+        U("J/m²", IrradiationUnit.JoulePerSquareMeter), U("kWh/m²", IrradiationUnit.KilowattHourPerSquareMeter), U("Wh/m²", IrradiationUnit.WattHourPerSquareMeter));
+
     /// <summary>A charge, C.</summary>
     public static Dimension Charge { get; } = new("a charge", "100 Ah", (v, a, b) => ElectricCharge.From(v, (ElectricChargeUnit)a).As((ElectricChargeUnit)b),
         U("C", ElectricChargeUnit.Coulomb), U("Ah", ElectricChargeUnit.AmpereHour), U("mAh", ElectricChargeUnit.MilliampereHour));
@@ -147,7 +151,7 @@ public static class Dimensions
     [
         Length, Temperature, Power, Area, Volume, Mass, Duration, Conductivity, Transmittance, Resistance, Density, SpecificHeat, Pressure, Energy, Charge, Voltage,
         Current, Speed, VolumeFlow, MassFlow, MassPerArea, HeatCapacity, CapacityPerArea, HeatValue, PointTransmittance, AirPerArea, Angle, AirChange, Difference,
-        LinearTransmittance, GasFraction, Fraction, Number,
+        LinearTransmittance, SunPerArea, GasFraction, Fraction, Number,
     ];
 
     private static Unit U(string spelling, Enum converter, params string[] alsoWritten) => new(spelling, alsoWritten, converter);

@@ -1,0 +1,49 @@
+using System.CommandLine;
+using Thermal.Cli.Json;
+using Thermal.Climates;
+using Thermal.Files;
+using Thermal.Words;
+using Thermal.Words.Sentences;
+
+namespace Thermal.Cli.Commands;
+
+/// <summary>Tells one place in full: months, cold to plan for, cold hours, sun on a parked vehicle.</summary>
+internal static class PlaceCommand
+{
+    internal static Command Create(Terminal terminal)
+    {
+        Argument<string?> name = SharedOptions.Word("NAME", "A place; the command places lists them. Left out with --weather.");
+        var options = new PlaceOptions();
+        var pictures = new Option<string?>("--pictures") { Description = "A folder to write the pictures to, as SVG and as PNG; made if it is not there.", HelpName = "DIR" };
+        Option<bool> json = SharedOptions.Json();
+        Option<string> units = SharedOptions.Units();
+        Option<string?> climates = SharedOptions.Climates();
+        var command = new Command("place", "Tell one place: its months, the cold to plan for, hours colder than a limit, and the sun on a parked vehicle.") { name, pictures, json, units, climates };
+        options.AddTo(command);
+        command.SetAction(parsed =>
+        {
+            Figures figures = SharedOptions.FiguresOf(parsed, units);
+            if (parsed.GetValue(name) is not { } asked)
+                return Refusal.Of("place needs a NAME; the command places lists those there are.", terminal);
+            Reading<PlaceLibrary> places = PlacesCommand.PlacesOf(parsed.GetValue(climates));
+            if (places.Value is not { } library)
+                return Refusal.Of(places.Problems, terminal);
+            return library.Find(asked) is { } place
+                ? Run(PlaceAnswer.Of(place, options.StandOf(parsed), PlaceWords.NoHours(place) is null), parsed.GetValue(pictures), parsed.GetValue(json), figures, terminal)
+                : Refusal.Of($"there is no place '{asked}'; {(library.NearestName(asked) is { } near ? $"did you mean {near}?" : "the command places lists those there are, --climates adds your own.")}", terminal);
+        });
+        return command;
+    }
+
+    private static int Run(PlaceAnswer found, string? folder, bool json, Figures figures, Terminal terminal)
+    {
+        List<string> written = [];
+        if (folder is not null && !PictureFolder.TryWrite(folder, PlacePictures.Of(found, figures.Set), written, terminal))
+            return ExitCode.Refused;
+        if (json)
+            JsonText.Write(terminal.Answers, top => PlaceAnswerJson.Write(top, found, written, figures));
+        else
+            PlacePrint.Write(found, written, figures, terminal);
+        return ExitCode.Computed;
+    }
+}

@@ -1,0 +1,25 @@
+using Thermal.Charts;
+using Thermal.Climates;
+using Thermal.Words;
+using Thermal.Words.Sentences;
+
+namespace Thermal.Cli;
+
+/// <summary>The pictures of one place.</summary>
+internal static class PlacePictures
+{
+    // Any year would do: the sun's path hardly changes.
+    private const int PathYear = 2025;
+
+    internal static IEnumerable<(string Name, Picture Picture)> Of(PlaceAnswer found, UnitSet units)
+    {
+        Place place = found.Place;
+        yield return ("months", MonthsOfPlace.Draw(place, Palette.Light, units));
+        yield return ("sun-path", SunOverDirection.Draw(place.Name, SunPath.ThreeDays(place.LatitudeDeg, place.LongitudeDeg, PathYear), found.HorizonDeg, Palette.Light, units));
+        if (found.Year is not { } year)
+            yield break;
+        yield return ("hours-colder", HoursColder.Draw(year, place.Designs, Palette.Light, units));
+        string stand = PlaceWords.Stand(found.HeadingDeg, found.HorizonDeg, found.GroundFractions, Figures.In(units));
+        yield return ("sun-on-vehicle", SunOnSides.Draw(found.HeadingDeg is null ? SunGrid.Of(place.Name, stand, found.SunAnyHeading) : SunGrid.Of(place.Name, stand, found.Sun), Palette.Light, units));
+    }
+}
