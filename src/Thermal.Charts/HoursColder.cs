@@ -71,14 +71,20 @@ public static class HoursColder
 
     private static string Caption(Weather weather, IReadOnlyList<DesignTemperature> designs, Figures figures)
     {
-        string frost = $"{figures.Hours(ColdHours.BelowH(weather, 0))} are colder than {figures.Temperature(0)} in this year, {WeatherWords.Of(weather.Kind)}.";
-        string design = designs.Count == 0 ? "" : $" A heater is sized for {PlaceWords.WithSpan(designs[0], figures)}: {figures.Hours(ColdHours.BelowH(weather, designs[0].TemperatureC))} of this year are colder.";
+        string frost = $"{Grammar.Capital(Hours(weather, 0, figures))} are colder than {figures.Temperature(0)} in this year, {WeatherWords.Of(weather.Kind)}.";
+        string design = designs.Count == 0 ? "" : $" A heater is sized for {PlaceWords.WithSpan(designs[0], figures)}: {Hours(weather, designs[0].TemperatureC, figures)} of this year are colder.";
         string limit = weather.Kind == WeatherKind.Generated ? " " + WeatherWords.ColdHoursLimit(weather, figures) : "";
         return frost + design + limit;
     }
 
+    private static string Hours(Weather weather, double limitC, Figures figures)
+    {
+        double hours = ColdHours.BelowH(weather, limitC);
+        return hours > 0 ? figures.Hours(hours) : "no hours";
+    }
+
     private static string AltText(Weather weather, Figures figures, string caption) => string.Concat(
         $"{weather.Name}: hours colder than ",
-        string.Join(", ", ColdHours.UsualLimitsC.Select(limitC => $"{figures.Temperature(limitC)} {figures.Hours(ColdHours.BelowH(weather, limitC))}")),
+        string.Join(", ", ColdHours.UsualLimitsC.Select(limitC => $"{figures.Temperature(limitC)} {Hours(weather, limitC, figures)}")),
         $". {caption}");
 }

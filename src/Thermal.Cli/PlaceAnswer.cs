@@ -13,14 +13,17 @@ internal sealed record PlaceAnswer
     internal required double? HeadingDeg { get; init; }
     internal required double HorizonDeg { get; init; }
     internal required IReadOnlyList<double> GroundFractions { get; init; }
-    /// <summary>Empty where the heading is not known or no hours can be made.</summary>
+    /// <summary>Empty where the heading is not known or there is no sun.</summary>
     internal required IReadOnlyList<SunOnVehicleMonth> Sun { get; init; }
-    /// <summary>Empty where the heading is known or no hours can be made.</summary>
+    /// <summary>Empty where the heading is known or there is no sun.</summary>
     internal required IReadOnlyList<SunAnyHeadingMonth> SunAnyHeading { get; init; }
 
-    internal static PlaceAnswer Of(Place place, PlaceStand stand, bool hasHours)
+    /// <summary>The answer for a place with a year of hours, its own or generated.</summary>
+    /// <param name="place">The place.</param>
+    /// <param name="year">Its year; null where there is none.</param>
+    /// <param name="stand">How the vehicle stands.</param>
+    internal static PlaceAnswer Of(Place place, Weather? year, PlaceStand stand)
     {
-        Weather? year = hasHours ? GeneratedWeather.Typical(place, stand.Seed) : null;
         IReadOnlyList<double> ground = stand.GroundFraction is { } even ? GroundCover.EvenFraction(even) : GroundCover.SnowInFrostFraction([.. place.Months.Select(month => month.MeanC)]);
         return new()
         {
@@ -31,8 +34,8 @@ internal sealed record PlaceAnswer
             HeadingDeg = stand.HeadingDeg,
             HorizonDeg = stand.HorizonDeg,
             GroundFractions = ground,
-            Sun = year is not null && stand.HeadingDeg is { } headingDeg ? SunOnVehicle.Months(year, headingDeg, stand.HorizonDeg, ground) : [],
-            SunAnyHeading = year is not null && stand.HeadingDeg is null ? SunOnVehicle.AnyHeading(year, stand.HorizonDeg, ground) : [],
+            Sun = year is { GlobalWPerM2: not null } && stand.HeadingDeg is { } headingDeg ? SunOnVehicle.Months(year, headingDeg, stand.HorizonDeg, ground) : [],
+            SunAnyHeading = year is { GlobalWPerM2: not null } && stand.HeadingDeg is null ? SunOnVehicle.AnyHeading(year, stand.HorizonDeg, ground) : [],
         };
     }
 }

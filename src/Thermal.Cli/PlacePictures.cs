@@ -19,6 +19,8 @@ internal static class PlacePictures
         if (found.Year is not { } year)
             yield break;
         yield return ("hours-colder", HoursColder.Draw(year, place.Designs, Palette.Light, units));
+        if (found.Sun.Count + found.SunAnyHeading.Count == 0)
+            yield break;
         string stand = PlaceWords.Stand(found.HeadingDeg, found.HorizonDeg, found.GroundFractions, Figures.In(units));
         yield return ("sun-on-vehicle", SunOnSides.Draw(found.HeadingDeg is null ? SunGrid.Of(place.Name, stand, found.SunAnyHeading) : SunGrid.Of(place.Name, stand, found.Sun), Palette.Light, units));
     }

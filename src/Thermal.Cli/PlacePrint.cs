@@ -13,15 +13,22 @@ internal static class PlacePrint
         terminal.Paragraph(PlaceWords.Verdict(place, figures), isHeading: true);
         terminal.Answers.WriteLine();
         terminal.Paragraph($"{place.Name}, {PlaceWords.Where(place, figures)}. {place.Source}; {place.Period}; {place.Licence}.");
+        Body(found, figures, terminal);
+        Files("Pictures", written, terminal);
+    }
+
+    /// <summary>Months, cold to plan for, cold hours and sun.</summary>
+    internal static void Body(PlaceAnswer found, Figures figures, Terminal terminal)
+    {
+        Place place = found.Place;
         Heading("Months", terminal);
         Months(found.Months, figures, terminal);
         Heading("Cold to plan for", terminal);
         Designs(place, figures, terminal);
         if (found.Year is { } year)
         {
-            Heading($"Hours colder than, in a generated year (seed {found.Seed})", terminal);
+            Heading(year.Kind == WeatherKind.Generated ? $"Hours colder than, in a generated year (seed {found.Seed})" : "Hours colder than", terminal);
             Hours(year, figures, terminal);
-            Heading($"Sun on a parked vehicle, {figures.Unit(Shown.SunPerArea)} a day", terminal);
             Sun(found, figures, terminal);
         }
         else
@@ -29,15 +36,15 @@ internal static class PlacePrint
             terminal.Answers.WriteLine();
             terminal.Paragraph(PlaceWords.NoHours(place)!);
         }
-        Pictures(written, terminal);
     }
 
-    internal static void Pictures(IReadOnlyList<string> written, Terminal terminal)
+    /// <summary>Files that were written, if any.</summary>
+    internal static void Files(string title, IReadOnlyList<string> paths, Terminal terminal)
     {
-        if (written.Count == 0)
+        if (paths.Count == 0)
             return;
-        Heading("Pictures", terminal);
-        foreach (string path in written)
+        Heading(title, terminal);
+        foreach (string path in paths)
             terminal.Answers.WriteLine(path);
     }
 
@@ -104,6 +111,9 @@ internal static class PlacePrint
 
     private static void Sun(PlaceAnswer found, Figures figures, Terminal terminal)
     {
+        if (found.Sun.Count + found.SunAnyHeading.Count == 0)
+            return;
+        Heading($"Sun on a parked vehicle, {figures.Unit(Shown.SunPerArea)} a day", terminal);
         terminal.Paragraph(PlaceWords.Stand(found.HeadingDeg, found.HorizonDeg, found.GroundFractions, figures));
         if (found.HeadingDeg is null)
         {

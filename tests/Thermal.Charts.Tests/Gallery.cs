@@ -71,6 +71,18 @@ internal static class Gallery
         ["filling: wet, long names"] = (palette, units, width) => FillingChart.Draw(Samples.WetFillings, palette, units, width),
         ["thickness: headroom"] = (palette, units, width) => ThicknessCurve.Draw(Samples.Thicknesses, palette, units, width),
         ["thickness: with ribs"] = (palette, units, width) => ThicknessCurve.Draw(Samples.RibThicknesses, palette, units, width),
+        ["months: alpine"] = (palette, units, width) => MonthsOfPlace.Draw(ClimateSamples.Alpine, palette, units, width),
+        ["months: means alone"] = (palette, units, width) => MonthsOfPlace.Draw(ClimateSamples.MeansAlone, palette, units, width),
+        ["hours: alpine"] = (palette, units, width) => HoursColder.Draw(ClimateSamples.AlpineYear, ClimateSamples.Alpine.Designs, palette, units, width),
+        ["hours: four designs"] = (palette, units, width) => HoursColder.Draw(ClimateSamples.ArcticYear, ClimateSamples.Arctic.Designs, palette, units, width),
+        ["hours: mild, no design"] = (palette, units, width) => HoursColder.Draw(ClimateSamples.MildYear, [], palette, units, width),
+        ["sun path: alpine"] = (palette, units, width) => SunOverDirection.Draw("Alpine valley", ClimateSamples.PathsAt(46.8), 10, palette, units, width),
+        ["sun path: arctic"] = (palette, units, width) => SunOverDirection.Draw("Arctic", ClimateSamples.PathsAt(69), 0, palette, units, width),
+        ["sun path: south"] = (palette, units, width) => SunOverDirection.Draw("South island", ClimateSamples.PathsAt(-45), 5, palette, units, width),
+        ["sun path: tropics"] = (palette, units, width) => SunOverDirection.Draw("Tropics", ClimateSamples.PathsAt(5), 0, palette, units, width),
+        ["sun path: deep valley"] = (palette, units, width) => SunOverDirection.Draw("Deep valley", ClimateSamples.PathsAt(60), 40, palette, units, width),
+        ["sun: heading south"] = (palette, units, width) => SunOnSides.Draw(ClimateSamples.HeadingSouth, palette, units, width),
+        ["sun: any heading"] = (palette, units, width) => SunOnSides.Draw(ClimateSamples.AnyHeading, palette, units, width),
         ["thickness: crowded"] = (palette, units, width) => ThicknessCurve.Draw(Samples.CrowdedThicknesses, palette, units, width),
     };
 

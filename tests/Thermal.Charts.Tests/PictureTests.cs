@@ -104,6 +104,10 @@ public partial class PictureTests
         Assert.Throws<ArgumentOutOfRangeException>(() => StripChart.Draw(Samples.Strips, Palette.Light, UnitSet.Metric, width: 300));
         Assert.Throws<ArgumentOutOfRangeException>(() => FillingChart.Draw(Samples.Fillings, Palette.Light, UnitSet.Metric, width: 300));
         Assert.Throws<ArgumentOutOfRangeException>(() => ThicknessCurve.Draw(Samples.Thicknesses, Palette.Light, UnitSet.Metric, width: 300));
+        Assert.Throws<ArgumentOutOfRangeException>(() => MonthsOfPlace.Draw(ClimateSamples.Alpine, Palette.Light, UnitSet.Metric, width: 300));
+        Assert.Throws<ArgumentOutOfRangeException>(() => HoursColder.Draw(ClimateSamples.AlpineYear, [], Palette.Light, UnitSet.Metric, width: 300));
+        Assert.Throws<ArgumentOutOfRangeException>(() => SunOverDirection.Draw("x", ClimateSamples.PathsAt(47), 0, Palette.Light, UnitSet.Metric, width: 300));
+        Assert.Throws<ArgumentOutOfRangeException>(() => SunOnSides.Draw(ClimateSamples.AnyHeading, Palette.Light, UnitSet.Metric, width: 300));
     }
 
     private static double Share(SKBitmap bitmap, Func<SKColor, bool> counts) => (double)bitmap.Pixels.Count(counts) / bitmap.Pixels.Length;

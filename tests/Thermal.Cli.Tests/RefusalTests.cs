@@ -19,6 +19,16 @@ public sealed partial class RefusalTests
         { ["thickness", "--panel", "roof", "--layer", "1,5"], "layer" },
         { ["assess", "one", "two"], "two" },
         { ["places", "--climates", "no-such-folder"], "no-such-folder" },
+        { ["place"], "NAME" },
+        { ["place", "davoss"], "did you mean Davos" },
+        { ["place", "moonbase"], "places" },
+        { ["place", "davos", "--heading", "south"], "--heading" },
+        { ["place", "davos", "--heading", "361"], "--heading" },
+        { ["place", "davos", "--horizon", "1,5"], "--horizon" },
+        { ["place", "davos", "--horizon", "NaN"], "--horizon" },
+        { ["place", "davos", "--albedo", "7"], "--albedo" },
+        { ["place", "davos", "--seed", "1.5"], "--seed" },
+        { ["place", "davos", "--hedding", "180"], "did you mean --heading" },
         { ["assess", "no/such/file.yaml"], "no such file" },
     };
 

@@ -28,8 +28,9 @@ internal static class PlaceCommand
             Reading<PlaceLibrary> places = PlacesCommand.PlacesOf(parsed.GetValue(climates));
             if (places.Value is not { } library)
                 return Refusal.Of(places.Problems, terminal);
+            PlaceStand stand = options.StandOf(parsed);
             return library.Find(asked) is { } place
-                ? Run(PlaceAnswer.Of(place, options.StandOf(parsed), PlaceWords.NoHours(place) is null), parsed.GetValue(pictures), parsed.GetValue(json), figures, terminal)
+                ? Run(PlaceAnswer.Of(place, PlaceWords.NoHours(place) is null ? GeneratedWeather.Typical(place, stand.Seed) : null, stand), parsed.GetValue(pictures), parsed.GetValue(json), figures, terminal)
                 : Refusal.Of($"there is no place '{asked}'; {(library.NearestName(asked) is { } near ? $"did you mean {near}?" : "the command places lists those there are, --climates adds your own.")}", terminal);
         });
         return command;

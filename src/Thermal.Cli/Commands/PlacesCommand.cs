@@ -49,13 +49,16 @@ internal static class PlacesCommand
         foreach (Place place in found)
         {
             DesignTemperature design = place.Design;
-            table.Row(place.Name, place.Country, figures.Altitude(place.AltitudeM), figures.Temperature(design.TemperatureC),
+            table.Row(place.Name, place.Country, figures.Altitude(place.AltitudeM), (design.Kind == DesignKind.Estimated ? PlaceWords.EstimateMark : "") + figures.Temperature(design.TemperatureC),
                 design.PlusMinusK > 0 ? figures.Difference(design.PlusMinusK) : "", Names.Of(design.Kind),
-                figures.Temperature(place.Months[0].MeanC), figures.Temperature(place.Months[6].MeanC));
+                Mean(place.Months[0], figures), Mean(place.Months[6], figures));
         }
         table.WriteTo(terminal);
+        terminal.Paragraph($"{PlaceWords.EstimateMark} is an estimate of ours. The command place with one of these names tells it in full.");
         terminal.Answers.WriteLine();
         foreach (Place place in found)
             terminal.Paragraph($"{place.Name}: {place.Source}; {place.Period}; {place.Licence}", "· ");
     }
+
+    private static string Mean(MonthNormals month, Figures figures) => (month.MeanIsEstimated ? PlaceWords.EstimateMark : "") + figures.Temperature(month.MeanC);
 }
