@@ -9,7 +9,8 @@ internal sealed record PlaceAnswer
     internal required IReadOnlyList<FilledMonth> Months { get; init; }
     /// <summary>Null where no hours can be made.</summary>
     internal required Weather? Year { get; init; }
-    internal required int Seed { get; init; }
+    /// <summary>Null where the year was not generated here.</summary>
+    internal required int? Seed { get; init; }
     internal required double? HeadingDeg { get; init; }
     internal required double HorizonDeg { get; init; }
     internal required IReadOnlyList<double> GroundFractions { get; init; }

@@ -11,6 +11,10 @@ internal static class PlacePictures
     // Any year would do: the sun's path hardly changes.
     private const int PathYear = 2025;
 
+    /// <summary>The pictures of a weather file: those of its place, or its cold hours alone where it covers no year.</summary>
+    internal static IEnumerable<(string Name, Picture Picture)> Of(WeatherAnswer found, UnitSet units) =>
+        found.Place is { } place ? Of(place, units) : [("hours-colder", HoursColder.Draw(found.Weather, [], Palette.Light, units))];
+
     internal static IEnumerable<(string Name, Picture Picture)> Of(PlaceAnswer found, UnitSet units)
     {
         Place place = found.Place;

@@ -27,7 +27,7 @@ internal static class PlacePrint
         Designs(place, figures, terminal);
         if (found.Year is { } year)
         {
-            Heading(year.Kind == WeatherKind.Generated ? $"Hours colder than, in a generated year (seed {found.Seed})" : "Hours colder than", terminal);
+            Heading(found.Seed is { } seed ? $"Hours colder than, in a generated year (seed {seed})" : "Hours colder than", terminal);
             Hours(year, figures, terminal);
             Sun(found, figures, terminal);
         }

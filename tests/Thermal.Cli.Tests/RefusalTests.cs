@@ -28,7 +28,7 @@ public sealed partial class RefusalTests
         { ["place", "davos", "--horizon", "NaN"], "--horizon" },
         { ["place", "davos", "--albedo", "7"], "--albedo" },
         { ["place", "davos", "--seed", "1.5"], "--seed" },
-        { ["place", "davos", "--hedding", "180"], "did you mean --heading" },
+        { ["place", "--hedding"], "did you mean --heading" },
         { ["assess", "no/such/file.yaml"], "no such file" },
     };
 

@@ -15,16 +15,30 @@ internal static class PlaceCommand
         Argument<string?> name = SharedOptions.Word("NAME", "A place; the command places lists them. Left out with --weather.");
         var options = new PlaceOptions();
         var pictures = new Option<string?>("--pictures") { Description = "A folder to write the pictures to, as SVG and as PNG; made if it is not there.", HelpName = "DIR" };
+        var weather = new Option<string?>("--weather") { Description = "A file of hours in place of a NAME: TMY3 columns, those of the European photovoltaic service, or our own (climates/README.md). Says what was found in it.", HelpName = "FILE" };
+        var save = new Option<string?>("--save") { Description = "With --weather: write the hours in our own columns.", HelpName = "FILE.csv" };
+        var savePlace = new Option<string?>("--save-place") { Description = "With --weather: write the months and design temperatures as a place file for --climates.", HelpName = "FILE.csv" };
         Option<bool> json = SharedOptions.Json();
         Option<string> units = SharedOptions.Units();
         Option<string?> climates = SharedOptions.Climates();
-        var command = new Command("place", "Tell one place: its months, the cold to plan for, hours colder than a limit, and the sun on a parked vehicle.") { name, pictures, json, units, climates };
+        var command = new Command("place", "Tell one place: its months, the cold to plan for, hours colder than a limit, and the sun on a parked vehicle.") { name, weather, save, savePlace, pictures, json, units, climates };
         options.AddTo(command);
+        command.Validators.Add(result =>
+        {
+            bool hasFile = result.GetResult(weather) is not null;
+            if (hasFile && result.GetValue(name) is not null)
+                result.AddError("--weather stands in place of a NAME; leave one of them out.");
+            foreach (Option<string?> option in (Option<string?>[])[save, savePlace])
+                if (!hasFile && result.GetResult(option) is not null)
+                    result.AddError($"{option.Name} belongs to --weather; write it too.");
+        });
         command.SetAction(parsed =>
         {
             Figures figures = SharedOptions.FiguresOf(parsed, units);
+            if (parsed.GetValue(weather) is { } file)
+                return WeatherFileRun.Run(new(file, parsed.GetValue(save), parsed.GetValue(savePlace), parsed.GetValue(pictures)), options.StandOf(parsed), parsed.GetValue(json), figures, terminal);
             if (parsed.GetValue(name) is not { } asked)
-                return Refusal.Of("place needs a NAME; the command places lists those there are.", terminal);
+                return Refusal.Of("place needs a NAME or --weather FILE; the command places lists those there are.", terminal);
             Reading<PlaceLibrary> places = PlacesCommand.PlacesOf(parsed.GetValue(climates));
             if (places.Value is not { } library)
                 return Refusal.Of(places.Problems, terminal);
@@ -42,7 +56,7 @@ internal static class PlaceCommand
         if (folder is not null && !PictureFolder.TryWrite(folder, PlacePictures.Of(found, figures.Set), written, terminal))
             return ExitCode.Refused;
         if (json)
-            JsonText.Write(terminal.Answers, top => PlaceAnswerJson.Write(top, found, written, figures));
+            JsonText.Write(terminal.Answers, top => PlaceAnswerJson.Write(top, found, null, written, figures));
         else
             PlacePrint.Write(found, written, figures, terminal);
         return ExitCode.Computed;

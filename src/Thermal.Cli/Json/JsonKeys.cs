@@ -77,7 +77,7 @@ internal static class JsonKeys
         ("verdict", "an ordinary day of the coldest month, and the cold night a heater is sized for"),
         ("place", "as in places"),
         ("filled_months", "spread of day means, vapour pressure, wind and sun of the twelve months, each with whether it is an estimate"),
-        ("seed", "which generated year"),
+        ("seed", "which generated year; null with --weather"),
         ("hours_colder", "hours of that year below each limit; empty where no hours can be made"),
         ("lacks", "what the generated year cannot give, or why there is none"),
         ("heading_deg", "where the nose points, clockwise from north; null where it is not known"),
@@ -85,6 +85,8 @@ internal static class JsonKeys
         ("ground_fraction", "share of sun thrown back by the ground in the twelve months"),
         ("sun", "with a heading: sun on roof and sides by month, mean over day and night"),
         ("sun_any_heading", "without a heading: the roof, and the upright side with least and with most sun, and where it looks"),
+        ("weather", "with --weather: the file, its layout, kind, steps, and what was done on reading; else null"),
+        ("design_conditions", "with --weather: percentiles and coldest means of its hours; else null"),
         ("pictures", "the pictures that were written"),
     ];
 

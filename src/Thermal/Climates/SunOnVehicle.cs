@@ -11,28 +11,28 @@ public static class SunOnVehicle
     /// <param name="weather">Weather with sun.</param>
     /// <param name="headingDeg">Where the nose points, degrees clockwise from north, 0 to 360.</param>
     /// <param name="horizonDeg">Height of hills, trees or houses all round, degrees, 0 to 80.</param>
-    /// <param name="groundFractions">Share of sun thrown back by the ground in the twelve months, January first; see <see cref="GroundCover"/>.</param>
+    /// <param name="groundFraction">Share of sun thrown back by the ground in the twelve months, January first; see <see cref="GroundCover"/>.</param>
     /// <returns>The months that the weather covers, in the order of the calendar.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A figure outside its range, or NaN.</exception>
     /// <exception cref="ArgumentException">Weather without sun, or not twelve fractions.</exception>
-    public static IReadOnlyList<SunOnVehicleMonth> Months(Weather weather, double headingDeg, double horizonDeg, IReadOnlyList<double> groundFractions)
+    public static IReadOnlyList<SunOnVehicleMonth> Months(Weather weather, double headingDeg, double horizonDeg, IReadOnlyList<double> groundFraction)
     {
         SurfaceAspect[] aspects = [new(0, 0, horizonDeg), .. new double[] { 0, 180, 270, 90 }.Select(facing => SurfaceAspect.OfPanel(90, facing, headingDeg, horizonDeg))];
-        return [.. Means(weather, aspects, groundFractions).Select(month => new SunOnVehicleMonth(month.Month, month.WPerM2[0], month.WPerM2[1], month.WPerM2[2], month.WPerM2[3], month.WPerM2[4]))];
+        return [.. Means(weather, aspects, groundFraction).Select(month => new SunOnVehicleMonth(month.Month, month.WPerM2[0], month.WPerM2[1], month.WPerM2[2], month.WPerM2[3], month.WPerM2[4]))];
     }
 
     /// <summary>Sun on the roof, and on an upright side at worst and at best, where nobody knows which way the vehicle will stand.</summary>
     /// <param name="weather">Weather with sun.</param>
     /// <param name="horizonDeg">Height of the horizon, degrees, 0 to 80.</param>
-    /// <param name="groundFractions">Share of sun thrown back by the ground in the twelve months, January first.</param>
+    /// <param name="groundFraction">Share of sun thrown back by the ground in the twelve months, January first.</param>
     /// <returns>The months that the weather covers, in the order of the calendar; directions are tried every 15°.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A figure outside its range, or NaN.</exception>
     /// <exception cref="ArgumentException">Weather without sun, or not twelve fractions.</exception>
-    public static IReadOnlyList<SunAnyHeadingMonth> AnyHeading(Weather weather, double horizonDeg, IReadOnlyList<double> groundFractions)
+    public static IReadOnlyList<SunAnyHeadingMonth> AnyHeading(Weather weather, double horizonDeg, IReadOnlyList<double> groundFraction)
     {
         double[] tried = [.. Enumerable.Range(0, 360 / TriedEveryDeg).Select(i => (double)i * TriedEveryDeg)];
         SurfaceAspect[] aspects = [new(0, 0, horizonDeg), .. tried.Select(azimuth => new SurfaceAspect(90, azimuth, horizonDeg))];
-        return [.. Means(weather, aspects, groundFractions).Select(month =>
+        return [.. Means(weather, aspects, groundFraction).Select(month =>
         {
             double[] sides = month.WPerM2[1..];
             int least = Array.IndexOf(sides, sides.Min()), most = Array.IndexOf(sides, sides.Max());
@@ -40,9 +40,9 @@ public static class SunOnVehicle
         })];
     }
 
-    private static IEnumerable<(int Month, double[] WPerM2)> Means(Weather weather, SurfaceAspect[] aspects, IReadOnlyList<double> groundFractions)
+    private static IEnumerable<(int Month, double[] WPerM2)> Means(Weather weather, SurfaceAspect[] aspects, IReadOnlyList<double> groundFraction)
     {
-        if (groundFractions.Count != Place.MonthCount) throw new ArgumentException($"Twelve months are wanted, but {groundFractions.Count} were given.", nameof(groundFractions));
+        if (groundFraction.Count != Place.MonthCount) throw new ArgumentException($"Twelve months are wanted, but {groundFraction.Count} were given.", nameof(groundFraction));
         if (weather is not { GlobalWPerM2: { } global, BeamNormalWPerM2: { } beam, DiffuseWPerM2: { } diffuse })
             throw new ArgumentException($"{weather.Name} has no sun.", nameof(weather));
         double[][] sums = [.. Enumerable.Range(0, Place.MonthCount).Select(_ => new double[aspects.Length])];
@@ -56,7 +56,7 @@ public static class SunOnVehicle
             SunPosition sun = SunPosition.At(weather.LatitudeDeg, weather.LongitudeDeg, middle);
             double aboveAir = SunAboveAir.NormalWPerM2(middle.DayOfYear);
             for (int a = 0; a < aspects.Length; a++)
-                sums[month][a] += aspects[a].Of(sun, beam[i], diffuse[i], global[i], aboveAir, groundFractions[month], SkyModel.HayDavies).TotalWPerM2;
+                sums[month][a] += aspects[a].Of(sun, beam[i], diffuse[i], global[i], aboveAir, groundFraction[month], SkyModel.HayDavies).TotalWPerM2;
         }
         for (int m = 0; m < counts.Length; m++)
             if (counts[m] > 0) yield return (m + 1, [.. sums[m].Select(sum => sum / counts[m])]);
