@@ -7,7 +7,7 @@ internal static class PictureFiles
 {
     /// <summary>Writes them all; the folder must be there.</summary>
     /// <returns>The files written, in order.</returns>
-    internal static IReadOnlyList<string> Write(string folder, IReadOnlyList<Figure> figures)
+    internal static IReadOnlyList<string> Write(string folder, IEnumerable<Figure> figures)
     {
         List<string> written = [];
         foreach (Figure figure in figures)
@@ -20,19 +20,18 @@ internal static class PictureFiles
         return written;
     }
 
-    /// <summary>Makes the folder and writes them, or tells why it cannot.</summary>
-    internal static bool TryWrite(string folder, IReadOnlyList<Figure> figures, Terminal terminal)
+    /// <summary>Makes the folder and writes them; null where it tells why it cannot.</summary>
+    internal static IReadOnlyList<string>? WriteOrRefuse(string folder, IEnumerable<Figure> figures, Terminal terminal)
     {
         try
         {
             Directory.CreateDirectory(folder);
-            Write(folder, figures);
-            return true;
+            return Write(folder, figures);
         }
         catch (Exception fault) when (fault is IOException or UnauthorizedAccessException or ArgumentException or NotSupportedException)
         {
             Refusal.ToWrite(folder, fault, terminal);
-            return false;
+            return null;
         }
     }
 

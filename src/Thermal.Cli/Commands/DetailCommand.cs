@@ -64,7 +64,7 @@ internal static class DetailCommand
         (StripTable? strips, FillingTable? fillings) = meant[0].Solved?.Detail is not (Rib or Batten)
             ? (null, null)
             : (RibChoices.Strips(found, meant[0].Panel, meant[0].Name, cache), RibChoices.Fillings(found, meant[0].Panel, meant[0].Name, cache));
-        if (folder is not null && !PictureFiles.TryWrite(folder, DetailPictures.Of(found, meant[0], strips, fillings, figures), terminal))
+        if (folder is not null && PictureFiles.WriteOrRefuse(folder, DetailPictures.Of(found, meant[0], strips, fillings, figures), terminal) is null)
             return ExitCode.Refused;
         if (json)
             JsonText.Write(terminal.Answers, top => DetailJson.One(top, found.Case.Vehicle.Name, meant[0], BridgeWords.Answer(meant[0], figures), strips, fillings, figures));

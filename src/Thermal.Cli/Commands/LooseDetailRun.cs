@@ -17,7 +17,7 @@ internal static class LooseDetailRun
         if (reading.Value is not { } loose)
             return Refusal.Of(reading.Problems, terminal);
         BridgeAnswer found = DetailAlone.Of(DetailNames.Of(loose.Detail), text.Stands, loose.Detail, loose.Place, loose.InsideC, loose.RelativeHumidityFraction, loose.OutsideC);
-        if (folder is not null && !PictureFiles.TryWrite(folder, DetailPictures.Of(Drawn(found, text.Stands), figures), terminal))
+        if (folder is not null && PictureFiles.WriteOrRefuse(folder, DetailPictures.Of(Drawn(found, text.Stands), figures), terminal) is null)
             return ExitCode.Refused;
         string answer = BridgeWords.AnswerAlone(found, figures);
         if (json)

@@ -52,8 +52,8 @@ internal static class PlaceCommand
 
     private static int Run(PlaceAnswer found, string? folder, bool json, Figures figures, Terminal terminal)
     {
-        List<string> written = [];
-        if (folder is not null && !PictureFolder.TryWrite(folder, PlacePictures.Of(found, figures.Set), written, terminal))
+        IReadOnlyList<string>? written = folder is null ? [] : PictureFiles.WriteOrRefuse(folder, PlacePictures.Of(found, figures.Set), terminal);
+        if (written is null)
             return ExitCode.Refused;
         if (json)
             JsonText.Write(terminal.Answers, top => PlaceAnswerJson.Write(top, found, null, written, figures));

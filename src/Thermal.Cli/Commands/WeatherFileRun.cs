@@ -21,8 +21,8 @@ internal static class WeatherFileRun
             return ExitCode.Refused;
         if (wish.SavePlace is { } savePlace && !TryWrite(savePlace, PlaceText.Of(found.Place!.Place), terminal))
             return ExitCode.Refused;
-        List<string> pictures = [];
-        if (wish.Pictures is { } folder && !PictureFolder.TryWrite(folder, PlacePictures.Of(found, figures.Set), pictures, terminal))
+        IReadOnlyList<string>? pictures = wish.Pictures is { } folder ? PictureFiles.WriteOrRefuse(folder, PlacePictures.Of(found, figures.Set), terminal) : [];
+        if (pictures is null)
             return ExitCode.Refused;
         if (json)
             JsonText.Write(terminal.Answers, top => PlaceAnswerJson.Write(top, found.Place, found, pictures, figures));
