@@ -76,8 +76,9 @@ internal sealed class YearSun
             if (!(onFlat > 0)) continue;
             int hour = 24 * day + h;
             double height = withoutAir / normal, diffuse = onFlat * DiffuseShare.OfHourFraction(Math.Min(1.2, onFlat / withoutAir));
-            // A beam stronger than above the air cannot be: in the hours of sunrise and sunset the rest is sky light.
-            double beam = Math.Min((onFlat - diffuse) / height, normal);
+            // No beam is stronger than under a clear sky: with the sun at the horizon the air takes most of it, and the rest is sky light.
+            double clear = ClearSky.BeamNormalWPerM2(Math.Asin(Math.Min(1, height)) * 180 / Math.PI, day + 1);
+            double beam = Math.Min((onFlat - diffuse) / height, clear);
             (GlobalWPerM2[hour], BeamNormalWPerM2[hour], DiffuseWPerM2[hour]) = (onFlat, beam, onFlat - beam * height);
         }
     }
