@@ -55,14 +55,17 @@ internal sealed class SectionNames
         }
     }
 
-    // The layer furthest right has the row nearest to the section, so that no line crosses another.
+    // The layer furthest right has the row nearest to the section, so that no line crosses another. Long names begin further left, right of every line.
     private void DrawStepped(Sheet sheet, float right)
     {
+        if (layers.Count == 0) return;
+        float widest = layers.Max(layer => Lettering.Value.WidthOf(layer.Name) + 6 + Lettering.Label.WidthOf(layer.Thickness));
+        float start = Math.Min(box.Right + 14, Math.Max(layers.Max(layer => layer.At.X) + 16, right - widest - 1));
         float away = isAbove ? -1 : 1, edge = isAbove ? box.Top : box.Bottom, y = edge + away * 16;
         foreach ((string name, string thickness, SKPoint at) in layers.OrderByDescending(layer => layer.At.X))
         {
-            sheet.Polyline([new SKPoint(at.X, edge + away * 5), new SKPoint(at.X, y), new SKPoint(box.Right + 10, y)], sheet.Palette.Muted);
-            Write(sheet, name, thickness, box.Right + 14, y + 4.5f, right);
+            sheet.Polyline([new SKPoint(at.X, edge + away * 5), new SKPoint(at.X, y), new SKPoint(start - 4, y)], sheet.Palette.Muted);
+            Write(sheet, name, thickness, start, y + 4.5f, right);
             y += away * RowPx;
         }
     }
