@@ -1,3 +1,4 @@
+using System.Buffers;
 using Thermal.Numerics;
 
 namespace Thermal.Bridges;
@@ -80,9 +81,19 @@ internal sealed class LatticeSolve
     private void Factor(double[][] nodes)
     {
         int nx = _lattice.Strides[1];
-        SparseCholesky factor = new(new BlockPlan(_matrix, NestedDissection.Of(nx, _lattice.Count / nx, 1, _node, _own.Length)));
-        factor.Factor(_matrix);
-        foreach (double[] rhs in nodes) factor.Solve(rhs);
+        BlockPlan plan = new(_matrix, NestedDissection.Of(nx, _lattice.Count / nx, 1, _node, _own.Length));
+        // A factor of some hundred cells is a large object already: lent memory spares a whole collection for every few sections.
+        double[] memory = ArrayPool<double>.Shared.Rent(SparseCholesky.MemoryLength(plan));
+        try
+        {
+            SparseCholesky factor = new(plan, memory);
+            factor.Factor(_matrix);
+            foreach (double[] rhs in nodes) factor.Solve(rhs);
+        }
+        finally
+        {
+            ArrayPool<double>.Shared.Return(memory);
+        }
     }
 
     private void Iterate(double[][] nodes)

@@ -13,10 +13,12 @@ internal sealed class SparseCholesky
     private readonly double[] _values, _product, _vector, _below;
     private readonly int[] _place;
 
-    internal SparseCholesky(BlockPlan plan)
+    /// <param name="plan">Pattern and order.</param>
+    /// <param name="memory">Memory for the factor, <see cref="MemoryLength"/> or more and whatever in it; null takes its own.</param>
+    internal SparseCholesky(BlockPlan plan, double[]? memory = null)
     {
         _plan = plan;
-        _values = GC.AllocateUninitializedArray<double>(plan.PanelStart[^1] + Panels.Slack);
+        _values = memory ?? GC.AllocateUninitializedArray<double>(MemoryLength(plan));
         int highest = 0;
         for (int block = 0; block < plan.BlockCount; block++) highest = Math.Max(highest, plan.Width(block) + plan.Rows(block).Length);
         _product = new double[4 * Panels.Padded(highest)];
@@ -25,6 +27,9 @@ internal sealed class SparseCholesky
         _place = new int[plan.MostRows];
     }
 
+    /// <summary>Numbers that the factor of a plan needs.</summary>
+    internal static int MemoryLength(BlockPlan plan) => plan.PanelStart[^1] + Panels.Slack;
+
     /// <summary>Factors a matrix of the planned pattern.</summary>
     /// <exception cref="ArgumentException">The matrix has another number of unknowns or entries than the planned one.</exception>
     /// <exception cref="InvalidOperationException">The matrix is singular, or not positive definite, or has a value that is not a number.</exception>
@@ -32,7 +37,7 @@ internal sealed class SparseCholesky
     {
         int n = matrix.Count;
         if (n != _vector.Length || n + matrix.Row.Length != _plan.Target.Length) throw new ArgumentException("The plan is for another pattern.", nameof(matrix));
-        Array.Clear(_values);
+        Array.Clear(_values, 0, MemoryLength(_plan));
         ReadOnlySpan<int> target = _plan.Target;
         for (int i = 0; i < n; i++) _values[target[i]] = matrix.Diagonal[i];
         for (int i = 0; i < matrix.Value.Length; i++) _values[target[n + i]] += matrix.Value[i];
