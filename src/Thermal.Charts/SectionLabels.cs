@@ -12,9 +12,13 @@ internal sealed class SectionLabels(Sheet sheet, Figures figures, FreePlaces pla
     {
         string text = $"{night.ColdestName} {figures.Temperature(night.ColdestC)}";
         float half = Lettering.Value.WidthOf(text) / 2 + 16;
-        sheet.Dot(coldest.X, coldest.Y, 5, night.ColdestC < night.DewPointC ? sheet.Palette.Water[3] : sheet.Palette.Ink);
-        places.Take([coldest], 12, 12);
-        Place(Around(coldest, view.Inwards, half), text, Lettering.Value);
+        // Between grooves that cool less than the plain floor the coldest point can lie beyond what is drawn: then the caption alone tells it.
+        if (view.IsLying ? coldest.X >= view.Box.Left - 1 && coldest.X <= view.Box.Right + 1 : coldest.Y >= view.Box.Top - 1 && coldest.Y <= view.Box.Bottom + 1)
+        {
+            sheet.Dot(coldest.X, coldest.Y, 5, night.ColdestC < night.DewPointC ? sheet.Palette.Water[3] : sheet.Palette.Ink);
+            places.Take([coldest], 12, 12);
+            Place(Around(coldest, view.Inwards, half), text, Lettering.Value);
+        }
         Place(Along(dewLines), $"dew point {figures.Temperature(night.DewPointC)}", Lettering.Value);
         foreach ((double level, IReadOnlyList<SKPoint[]> lines) in isotherms)
             Place(Along(lines), $"{steps.Written(level)} {figures.Unit(Shown.Temperature)}", Lettering.Small);
