@@ -4,6 +4,7 @@ using Thermal.Files.Keys;
 using Thermal.Files.Yaml;
 using Thermal.Materials;
 using Thermal.People;
+using Thermal.Power;
 using Thermal.Water;
 using Thermal.Words.Units;
 
@@ -20,7 +21,7 @@ internal static class CaseKeys
     private static readonly Field<Case, Site> Site = new("site", "Where it stands and how cold it gets.", SiteKeys.Map, one => new Site(one.Place, one.ColdNight, one.MildNight)) { IsRequired = true };
     private static readonly Field<Case, Habits> People = new("people", "Who lives in it and what they do.", HabitKeys.Map, one => one.Habits) { IsRequired = true };
     private static readonly Field<Case, FittedHeater> Heater = new("heater", "The heater fitted or planned.", EquipmentKeys.Heater, one => new FittedHeater(one.Heater, one.HeaterOnFreshAir, one.WarmUpH)) { IsRequired = true };
-    private static readonly Field<Case, Battery> BatteryField = new("battery", "The battery.", EquipmentKeys.BatteryMap, one => one.BatteryAh is { } usableAh ? new Battery(usableAh) : null);
+    private static readonly Field<Case, Battery> BatteryField = new("battery", "The battery.", EquipmentKeys.BatteryMap, one => one.Power?.Battery);
     private static readonly Field<Case, IReadOnlyList<Tank>> Tanks = new("tanks", "Water tanks.", EquipmentKeys.Tanks, one => Kinds.UnlessEmpty(one.Tanks)) { Default = [] };
     private static readonly Field<Case, BodySize> Body = new("body", "Bare dimensions of the living space, skin to skin; panels of the living space without a size take theirs from it.", BodyKeys.Map, BodyOf);
     private static readonly Field<Case, IReadOnlyList<Material>> Materials = new("materials", "Materials of your own.", new ListOf<Material>("material", MaterialKeys.Map, 0, 100, material => material.Key), one => Kinds.UnlessEmpty(one.OwnMaterials)) { Default = [] };
@@ -49,7 +50,7 @@ internal static class CaseKeys
             Heater = values.Of(Heater)!.Class,
             HeaterOnFreshAir = values.Of(Heater)!.IsOnFreshAir,
             WarmUpH = values.Of(Heater)!.WarmUpH,
-            BatteryAh = values.Of(BatteryField)?.UsableAh,
+            Power = values.Of(BatteryField) is { } battery ? new BoardPower { Battery = battery } : null,
             Tanks = values.Of(Tanks)!,
             Place = values.Of(Site)!.Place,
             ColdNight = values.Of(Site)!.ColdNight,

@@ -1,5 +1,6 @@
 using Thermal.Files.Keys;
 using Thermal.Heating;
+using Thermal.Power;
 using Thermal.Water;
 using Thermal.Words.Units;
 
@@ -10,10 +11,6 @@ namespace Thermal.Files.VehicleKeys;
 /// <param name="IsOnFreshAir">True where it takes its air from outside.</param>
 /// <param name="WarmUpH">Time to warm the cold vehicle, h.</param>
 internal sealed record FittedHeater(HeaterClass Class, bool IsOnFreshAir, double WarmUpH);
-
-/// <summary>The battery.</summary>
-/// <param name="UsableAh">Usable capacity, Ah at 12.8 V.</param>
-internal sealed record Battery(double UsableAh);
 
 /// <summary>Heater, battery and tanks.</summary>
 internal static class EquipmentKeys
@@ -29,7 +26,7 @@ internal static class EquipmentKeys
 
     private static readonly Field<Battery, double> Usable = new("usable", "Usable capacity at 12.8 V.", new QuantityNode(Dimensions.Charge, "Ah", 1, 5000), battery => battery.UsableAh) { IsRequired = true };
 
-    internal static Map<Battery> BatteryMap { get; } = new("the battery", [Usable], values => new Battery(values.Of(Usable)));
+    internal static Map<Battery> BatteryMap { get; } = new("the battery", [Usable], values => new Battery { UsableAh = values.Of(Usable) });
 
     private static readonly Field<Tank, string> Name = new("name", "What you call it.", Kinds.Name, tank => tank.Name) { IsRequired = true };
     private static readonly Field<Tank, double> Water = new("water", "Water in it.", Kinds.Litres(1, 1000), tank => tank.WaterL) { IsRequired = true };

@@ -3,6 +3,8 @@ using Thermal.Envelope;
 using Thermal.Heating;
 using Thermal.Materials;
 using Thermal.People;
+using Thermal.Power;
+using Thermal.Ventilation;
 using Thermal.Water;
 
 namespace Thermal.Assessments;
@@ -20,10 +22,16 @@ public sealed record Case
     public bool HeaterOnFreshAir { get; init; }
     /// <summary>Time in which the cold vehicle must reach the wanted temperature, h, 0.25 to 24.</summary>
     public double WarmUpH { get; init => field = Guard.InRange(value, 0.25, 24, "h", nameof(WarmUpH)); } = 2;
+    /// <summary>Battery, charging and loads; null where not said.</summary>
+    public BoardPower? Power { get; init; }
     /// <summary>Usable battery capacity, Ah at 12.8 V; null where not said.</summary>
-    public double? BatteryAh { get; init; }
+    public double? BatteryAh => Power?.Battery.UsableAh;
+    /// <summary>A fan in the roof; null for none.</summary>
+    public RoofFan? Fan { get; init; }
     /// <summary>Water tanks.</summary>
     public IReadOnlyList<Tank> Tanks { get; init; } = [];
+    /// <summary>Pipes with standing water.</summary>
+    public IReadOnlyList<Pipe> Pipes { get; init; } = [];
     /// <summary>The place with its months; null where only temperatures were given: then there is no year inside the build-ups.</summary>
     public Place? Place { get; init; }
     /// <summary>The cold night to survive.</summary>

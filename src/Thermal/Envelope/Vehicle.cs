@@ -25,6 +25,9 @@ public sealed record Vehicle
     /// <summary>Difference of wind pressure between the two sides of a parked vehicle, as a factor of the dynamic pressure, 0 to 2.</summary>
     public Materials.Bounded WindPressureFactor { get; init => field = Guard.InRange(value, 0, 2, "(factor)", nameof(WindPressureFactor)); } = new(0.3, 0.45, 0.6, "OURS", "wind pressure across a parked vehicle, 0.3 to 0.6");
 
+    /// <summary>Share of the sun that the paint takes up: white 0.25, light 0.4, middle 0.6, dark 0.9, fraction.</summary>
+    public Materials.Bounded PaintSunFraction { get; init => field = Guard.InRange(value, 0.05, 0.98, "(fraction)", nameof(PaintSunFraction)); } = new(0.2, 0.4, 0.9, "OURS", "paint of unknown colour, taken as light");
+
     /// <summary>The living space.</summary>
     public Zone Living => Zones.First(zone => zone.Kind == ZoneKind.Living);
 }

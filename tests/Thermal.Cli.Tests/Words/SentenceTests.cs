@@ -111,7 +111,7 @@ public sealed partial class SentenceTests
     {
         Case asked = Found.Case;
         Assert.Contains(Cautions.Of(asked), caution => caution.Contains("Carbon monoxide", StringComparison.Ordinal));
-        Case electric = asked with { Heater = Heating.HeaterLibrary.All.First(heater => heater.Fuel == Materials.Fuel.Electricity), Habits = asked.Habits with { CookerFuel = null }, BatteryAh = null };
+        Case electric = asked with { Heater = Heating.HeaterLibrary.All.First(heater => heater.Fuel == Materials.Fuel.Electricity), Habits = asked.Habits with { CookerFuel = null }, Power = null };
         Assert.DoesNotContain(Cautions.Of(electric), caution => caution.Contains("Carbon monoxide", StringComparison.Ordinal));
         Assert.Contains(Cautions.Of(electric), caution => caution.Contains("Mains", StringComparison.Ordinal));
         Assert.All([asked, electric], one => Assert.Contains(Cautions.Of(one), caution => caution.Contains("licensed practice", StringComparison.Ordinal)));

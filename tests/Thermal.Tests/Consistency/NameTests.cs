@@ -14,7 +14,7 @@ public sealed partial class NameTests
     private static readonly Type[] WithoutUnit = [typeof(Bounded), typeof(Between)];
 
     /// <summary>Names with a reason of their own: counts a day, a factor of something, and figures whose unit stands beside them in the same record.</summary>
-    private static readonly string[] WithReason = ["MealsPerDay", "ShowersPerDay", "TemperatureFactorOfTransmittance", "FuelAmount", "FuelAmountPerDay", "FigureInItsUnit", "figureInItsUnit"];
+    private static readonly string[] WithReason = ["MealsPerDay", "ShowersPerDay", "TemperatureFactorOfTransmittance", "FuelAmount", "FuelAmountPerDay", "HeatingFuelAmount", "HotWaterFuelAmount", "CookingFuelAmount", "MostFuelAmount", "LeastFuelAmount", "FigureInItsUnit", "figureInItsUnit"];
 
     private static readonly string[] Rooms = ["Utils", "Helpers", "Common", "Models", "Services", "Managers", "Utilities", "Shared", "Misc"];
 

@@ -11,7 +11,7 @@ public sealed partial class OrderTests
     private static readonly string[][] Order =
     [
         ["Numerics", "Air", "Materials"], ["Climates", "People"], ["Envelope"], ["Bridges", "Ventilation"], ["Zones"],
-        ["Moisture", "Heating", "Water", "Power"], ["Assessments", "Trips"], ["Choices"],
+        ["Moisture", "Heating", "Water", "Power"], ["Assessments"], ["Trips"], ["Choices"],
     ];
 
     private static readonly Dictionary<string, string[]> MayReference = new()

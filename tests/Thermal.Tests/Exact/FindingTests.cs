@@ -56,7 +56,7 @@ public class FindingTests
         FindingKind.TankFreezes => (Sound with { Tanks = [new() { Name = "bare tank", WaterL = 20, AreaM2 = 0.6 }] }, "bare tank"),
         FindingKind.DieselWaxes => (Sound with { ColdNight = Sound.ColdNight with { OutsideC = -25 } }, "diesel air and water heater (6 kW)"),
         FindingKind.ButaneDoesNotBoil => (Sound with { Habits = Sound.Habits with { CookerFuel = Fuel.Butane } }, "gas bottle outside"),
-        FindingKind.BatteryTooSmall => (Sound with { BatteryAh = 5 }, "battery"),
+        FindingKind.BatteryTooSmall => (Sound with { Power = new() { Battery = new() { UsableAh = 5 } } }, "battery"),
         FindingKind.LimitsFarApart => (WithRoof(surface => surface with
         {
             Stack = new([surface.Stack.Layers[0], Sheet(0.1, 0.02, "foam") with { Battens = new(Of(2), 0.3) }, surface.Stack.Layers[2]]),
