@@ -1,3 +1,4 @@
+using System.Globalization;
 using System.Text.Encodings.Web;
 using System.Text.Json;
 using Thermal.Assessments;
@@ -54,6 +55,22 @@ internal sealed class JsonText(Utf8JsonWriter writer)
         writer.WriteEndArray();
         return this;
     }
+
+    /// <summary>Numbers with null where there is none.</summary>
+    internal JsonText NumbersOrNull(string key, IEnumerable<double?> values)
+    {
+        writer.WriteStartArray(key);
+        foreach (double? value in values)
+            if (value is { } number)
+                writer.WriteNumberValue(number);
+            else
+                writer.WriteNullValue();
+        writer.WriteEndArray();
+        return this;
+    }
+
+    /// <summary>A moment of local standard time; null where there is none.</summary>
+    internal JsonText Local(string key, DateTime? at) => Text(key, at?.ToString("yyyy-MM-ddTHH:mm:ss", CultureInfo.InvariantCulture));
 
     internal JsonText Truth(string key, bool value)
     {
