@@ -16,40 +16,25 @@ internal static class AssessmentText
         terminal.Paragraph(Verdict.Of(found, figures), isHeading: true);
         terminal.Answers.WriteLine();
         foreach (Headline headline in Headlines.Of(found, figures))
-            terminal.Paragraph($"{headline.Title}: {headline.Answer} ({headline.Detail}) {Mark(headline.Trouble)}{headline.Remark}", "  ");
+            terminal.Answer(headline);
     }
 
     /// <summary>Everything that fits a screen.</summary>
     internal static void Full(Assessment found, IReadOnlyList<AdviceItem> advice, Figures figures, Terminal terminal)
     {
         Short(found, figures, terminal);
-        Section("What to know", Findings.Of(found, advice, figures), terminal);
-        Section("What helps most, each tried alone", [.. advice.Take(MostAdvice).Select(item => AdviceSentence.Of(item, figures))], terminal);
-        Section("Inside the build-ups", [.. found.BuildUps.Select(damp => $"{Grammar.Capital(damp.Name)}: {BuildUpWords.Of(damp, figures).Line}")], terminal);
-        Heading("Where the heat goes", terminal);
+        terminal.Section("What to know", Findings.Of(found, advice, figures));
+        terminal.Section("What helps most, each tried alone", [.. advice.Take(MostAdvice).Select(item => AdviceSentence.Of(item, figures))]);
+        terminal.Section("Inside the build-ups", [.. found.BuildUps.Select(damp => $"{Grammar.Capital(damp.Name)}: {BuildUpWords.Of(damp, figures).Line}")]);
+        terminal.Title("Where the heat goes");
         Losses(found, figures, terminal);
         if (BridgeWords.Together(found, figures) is { } ribs)
             terminal.Paragraph(ribs);
-        Heading("Rooms", terminal);
+        terminal.Title("Rooms");
         Rooms(found, figures, terminal);
-        Section("Take care", Cautions.Of(found.Case), terminal);
+        terminal.Section("Take care", Cautions.Of(found.Case));
         terminal.Answers.WriteLine();
         terminal.Paragraph("The command report writes the page with pictures, working, assumptions and limits; --json gives every figure.");
-    }
-
-    private static void Section(string title, IReadOnlyList<string> sentences, Terminal terminal)
-    {
-        if (sentences.Count == 0)
-            return;
-        Heading(title, terminal);
-        foreach (string sentence in sentences)
-            terminal.Paragraph(sentence, "· ");
-    }
-
-    private static void Heading(string title, Terminal terminal)
-    {
-        terminal.Answers.WriteLine();
-        terminal.Heading(title);
     }
 
     private static void Losses(Assessment found, Figures figures, Terminal terminal)
@@ -73,11 +58,4 @@ internal static class AssessmentText
                     figures.Temperature(zone.DewPointC), figures.AirPerHour(zone.OutsideAirM3PerH), figures.GramsPerHour(zone.SettlingGPerH));
         table.WriteTo(terminal);
     }
-
-    private static string Mark(Trouble trouble) => trouble switch
-    {
-        Trouble.Bad => "▼ ",
-        Trouble.Watch => "· ",
-        _ => "▲ ",
-    };
 }

@@ -17,6 +17,9 @@ internal sealed class Terminal(TextWriter answers, TextWriter problems, bool isS
     /// <summary>Problems: what a person must see even when the answer goes into a file.</summary>
     internal TextWriter Problems { get; } = problems;
 
+    /// <summary>True where a person watches the error stream, so that a long run may tell there how far it is.</summary>
+    internal bool IsWatched { get; init; }
+
     /// <summary>Width of wrapped text, characters.</summary>
     internal int Width { get; } = Math.Max(NarrowestWidth, width);
 
@@ -27,7 +30,7 @@ internal sealed class Terminal(TextWriter answers, TextWriter problems, bool isS
             Console.OutputEncoding = Encoding.UTF8;
         bool isScreen = !Console.IsOutputRedirected;
         bool isStyled = IsStyled(isScreen, Environment.GetEnvironmentVariable("NO_COLOR"));
-        return new(Console.Out, Console.Error, isStyled, isScreen ? Math.Min(Console.WindowWidth - 1, UsualWidth) : UsualWidth);
+        return new(Console.Out, Console.Error, isStyled, isScreen ? Math.Min(Console.WindowWidth - 1, UsualWidth) : UsualWidth) { IsWatched = !Console.IsErrorRedirected };
     }
 
     /// <summary>True where bold may be used: on a screen, unless NO_COLOR holds any word.</summary>
