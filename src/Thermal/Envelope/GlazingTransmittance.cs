@@ -26,11 +26,18 @@ public static class GlazingTransmittance
     /// </remarks>
     public static double CoreM2KPerW(Glazing glazing, double tiltDeg)
     {
+        double sum = 0;
+        foreach (Pane pane in glazing.Panes) sum += pane.ThicknessM / pane.Material.ConductivityWPerMK.Value;
+        Span<double> gaps = stackalloc double[glazing.Gaps.Count];
+        return sum + GapsM2KPerW(glazing, tiltDeg, gaps);
+    }
+
+    /// <summary>Resistance of each gap, inside to outside, into a span of as many; returns their sum, m²·K/W.</summary>
+    internal static double GapsM2KPerW(Glazing glazing, double tiltDeg, Span<double> gaps)
+    {
         Guard.InRange(tiltDeg, 0, 180, "°");
-        double panes = 0;
-        foreach (Pane pane in glazing.Panes) panes += pane.ThicknessM / pane.Material.ConductivityWPerMK.Value;
-        int n = glazing.Gaps.Count;
-        Span<double> gaps = stackalloc double[n];
+        int n = gaps.Length;
+        if (n == 0) return 0;
         gaps.Fill(1);
         double sum = n;
         // The share of the 15 K of each gap depends on its resistance: one gap is exact at once, more settle in a few rounds.
@@ -45,7 +52,7 @@ public static class GlazingTransmittance
             }
             sum = next;
         }
-        return panes + (n > 0 ? sum : 0);
+        return sum;
     }
 
     /// <summary>Conductance of one gap h_g + h_r, W/(m²·K).</summary>

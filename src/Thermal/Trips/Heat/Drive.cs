@@ -17,6 +17,7 @@ internal sealed class Drive
         LinkAirKgPerS = new double[body.Vehicle.Links.Count];
         LinkOpen = new bool[body.Vehicle.Links.Count];
         Array.Fill(CoverOn, -1);
+        SkyViewFraction = [.. body.Vehicle.Surfaces.Select(surface => (1 + Math.Cos(surface.TiltDeg * Math.PI / 180)) / 2)];
     }
 
     /// <summary>Outside air, °C.</summary>
@@ -25,7 +26,9 @@ internal sealed class Drive
     internal double SkyC;
     /// <summary>Air past the skin: wind share or driving, m/s.</summary>
     internal double AirPastMPerS;
-    /// <summary>Share of the sky a part sees is its aspect's; the ground is taken at outside air temperature.</summary>
+    /// <summary>Share of what each panel of the vehicle sees that is open sky, fraction; the rest is at outside air temperature. A flat horizon at first.</summary>
+    internal double[] SkyViewFraction;
+    /// <summary>Sun taken up by the outer face of each part (of an outside cover that is on), W.</summary>
     internal double[] SunUptakeW;
     /// <summary>Sun that came through glass and is taken up inside, W per room: goes to the inner faces and furnishings by area.</summary>
     internal double[] SunInsideW;
@@ -37,7 +40,7 @@ internal sealed class Drive
     internal int[] CoverOn;
     /// <summary>Heat given to the air of each room, W, without the heater.</summary>
     internal double[] ConvectiveW;
-    /// <summary>Heat given to the faces of each room, W.</summary>
+    /// <summary>Heat given to the faces of each room by radiation, W.</summary>
     internal double[] RadiantW;
     /// <summary>Dry air from outside, kg/s per room.</summary>
     internal double[] OutsideAirKgPerS;
