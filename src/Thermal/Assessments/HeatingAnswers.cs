@@ -4,6 +4,7 @@ using Thermal.Envelope;
 using Thermal.Heating;
 using Thermal.Materials;
 using Thermal.People;
+using Thermal.Power;
 using Thermal.Water;
 using Thermal.Zones;
 
@@ -18,7 +19,7 @@ internal static class HeatingAnswers
     private const double FurnitureFacesRatio = 2;
     /// <summary>Share of the slow store that follows the thermostat within a cycle, fraction. Source: OURS.</summary>
     private const double QuickShareFraction = 0.25;
-    private const double ChamberC = 20, BatteryV = 12.8, ShowerC = 38, ColdWaterC = 8;
+    private const double ChamberC = 20;
 
     internal static HeatingAnswer Of(CaseRuns cases, NightRuns coldRuns, NightRuns mildRuns)
     {
@@ -53,7 +54,7 @@ internal static class HeatingAnswers
         int zone = tank.Zone is null ? -1 : DampAnswers.IndexOf(asked.Vehicle, tank.Zone);
         double air = zone < 0 ? cold.Inputs.OutsideC : cold.TemperaturesC[zone];
         double film = zone < 0 ? SurfaceResistance.ShelteredRoadM2KPerW : SurfaceResistance.InsideM2KPerW(FlowDirection.Horizontal);
-        double loss = tank.AreaM2 / (tank.InsulationM2KPerW + film), hold = Math.Max(0, loss * (3 - air));
+        double loss = tank.AreaM2 / (tank.InsulationM2KPerW + film), hold = Math.Max(0, loss * (Tank.PadOnC - air));
         return new TankAnswer(tank.Name, air, TankFreezing.HoursToZeroH(tank.WaterL, loss, 10, air),
             TankFreezing.HoursToIceH(tank.WaterL, loss, air, 0.1), hold, tank.PadW >= hold);
     })];
@@ -64,7 +65,7 @@ internal static class HeatingAnswers
         state = Driven(state);
         int living = ZoneBalance.LivingIndex(asked.Vehicle);
         Zone zone = asked.Vehicle.Living;
-        double difference = Difference(state), opaqueW = 0, areaM2 = 0, mass = asked.Vehicle.FurnishingsJPerM2K * zone.FloorAreaM2;
+        double difference = Difference(state), opaqueW = 0, areaM2 = 0, mass = SlowJPerK(asked.Vehicle), air = AirJPerK(asked, state.Inputs.AirPressurePa);
         foreach (HeatPath path in state.Shell.Paths)
         {
             if (path.Zone != living || path.Kind is not (PathKind.Panel or PathKind.Bridge)) continue;
@@ -72,12 +73,25 @@ internal static class HeatingAnswers
             opaqueW += path.CoefficientWPerK * (state.TemperaturesC[living] - outer);
             areaM2 += path.AreaM2;
         }
-        foreach (Surface surface in asked.Vehicle.Surfaces)
-            if (surface.Zone == zone.Name) mass += surface.OpaqueAreaM2 * InnerCapacityJPerM2K(surface);
         double total = state.HeaterW / difference, opaque = opaqueW / difference;
         double exchange = MassFilmWPerM2K * (areaM2 + FurnitureFacesRatio * zone.FloorAreaM2);
-        double air = zone.VolumeM3 * MoistAir.DryAirDensityKgPerM3(asked.Habits.SetPointC, 0, state.Inputs.AirPressurePa) * MoistAir.DryAirSpecificHeatJPerKgK;
         return opaque < exchange ? new(air, mass, exchange, total - opaque, 1 / (1 / opaque - 1 / exchange)) : new(air, mass, exchange, total, 0);
+    }
+
+    /// <summary>Heat store of the living space that follows the thermostat within a cycle, J/K: its air and a share of the slow store.</summary>
+    internal static double QuickJPerK(Case asked, double airPressurePa) => QuickJPerK(AirJPerK(asked, airPressurePa), SlowJPerK(asked.Vehicle));
+
+    private static double QuickJPerK(double airJPerK, double slowJPerK) => airJPerK + QuickShareFraction * slowJPerK;
+
+    private static double AirJPerK(Case asked, double airPressurePa) =>
+        asked.Vehicle.Living.VolumeM3 * MoistAir.DryAirDensityKgPerM3(asked.Habits.SetPointC, 0, airPressurePa) * MoistAir.DryAirSpecificHeatJPerKgK;
+
+    private static double SlowJPerK(Vehicle vehicle)
+    {
+        double sum = vehicle.FurnishingsJPerM2K * vehicle.Living.FloorAreaM2;
+        foreach (Surface surface in vehicle.Surfaces)
+            if (surface.Zone == vehicle.Living.Name) sum += surface.OpaqueAreaM2 * InnerCapacityJPerM2K(surface);
+        return sum;
     }
 
     /// <summary>Heat a build-up stores seen from the room: each layer by how warm it gets, linear in resistance.</summary>
@@ -104,7 +118,7 @@ internal static class HeatingAnswers
     {
         Between heat = new(Math.Max(0, loss.Low - People(asked)), Math.Max(0, loss.Value - People(asked)), Math.Max(0, loss.High - People(asked)));
         ZoneState driven = Driven(state);
-        double quick = node.AirJPerK + QuickShareFraction * node.MassJPerK, hours = asked.Habits.NightH;
+        double quick = QuickJPerK(node.AirJPerK, node.MassJPerK), hours = asked.Habits.NightH;
         PartLoad usual = PartLoad.Of(asked.Heater, lowest, highest, heat.Value, quick);
         return new()
         {
@@ -117,18 +131,15 @@ internal static class HeatingAnswers
         };
 
         double Fuel(double heatW, Extreme efficiency) =>
-            FuelUnits(asked, Math.Min(heatW, highest) * hours / 1000, efficiency);
+            HeaterFuel.FuelAmount(asked.Heater, Math.Min(heatW, highest) * hours / 1000, efficiency);
 
         double Charge(double heatW, Extreme end)
         {
             PartLoad load = PartLoad.Of(asked.Heater, lowest, highest, heatW, quick, end);
             double starts = heatW > 0 && load.StartsPerH == 0 ? asked.Heater.StartWh.At(end) : 0;
-            return (load.ElectricW * hours + starts) / BatteryV + asked.Habits.FanCurrentA * hours * 12 / BatteryV;
+            return (load.ElectricW * hours + starts) / Battery.NominalV + asked.Habits.FanCurrentA * hours * 12 / Battery.NominalV;
         }
     }
-
-    private static double FuelUnits(Case asked, double heatKWh, Extreme efficiency) =>
-        heatKWh / asked.Heater.EfficiencyFraction.At(efficiency) / FuelData.Of(asked.Heater.Fuel).NetHeatPerUnitKWh;
 
     private static double Dawn(Case asked, ZoneState state, TwoNode node)
     {
@@ -162,7 +173,7 @@ internal static class HeatingAnswers
 
     private static HotWater HotWaterOf(Case asked)
     {
-        double heat = asked.Habits.ShowersPerDay * asked.Habits.WaterPerShowerL * TankFreezing.WaterJPerKgK * (ShowerC - ColdWaterC) / 3.6e6;
-        return new(heat, FuelUnits(asked, heat, Extreme.Usual));
+        double heat = ShowerWater.HeatKWh(asked.Habits.ShowersPerDay * asked.Habits.WaterPerShowerL, ShowerWater.ColdC);
+        return new(heat, HeaterFuel.FuelAmount(asked.Heater, heat));
     }
 }

@@ -18,6 +18,12 @@ public static class SurfaceResistance
     /// <remarks>Source: OURS.</remarks>
     public const double ShelteredRoadM2KPerW = 0.10;
 
+    /// <summary>Resistance round a thing slung under the floor in the open, m²·K/W: the sheltered road side parked, convection by speed while driving.</summary>
+    /// <param name="drivingMPerS">Driving speed v, m/s, 0 to 40; null parked.</param>
+    /// <remarks>Parked 0.10 whatever the wind; driving 1/(4 + 4v), never more than parked (reached below 1.5 m/s). Source: OURS, with the convection of ISO-6946, annex C (from memory).</remarks>
+    public static double UnderFloorM2KPerW(double? drivingMPerS) =>
+        drivingMPerS is { } speed ? Math.Min(ShelteredRoadM2KPerW, 1 / OutsideConvectiveWPerM2K(speed)) : ShelteredRoadM2KPerW;
+
     /// <summary>Inside resistance for mould on opaque surfaces, m²·K/W. Source: ISO-13788, from memory.</summary>
     public const double MouldOpaqueM2KPerW = 0.25;
 

@@ -4,7 +4,7 @@ namespace Thermal.Heating;
 /// <param name="OutputFraction">Mean heat over highest output, fraction; above 1 it falls short.</param>
 /// <param name="StartsPerH">Starts an hour; 0 when it runs through.</param>
 /// <param name="ElectricW">Mean electric power, starts included, W.</param>
-public sealed record PartLoad(double OutputFraction, double StartsPerH, double ElectricW)
+public readonly record struct PartLoad(double OutputFraction, double StartsPerH, double ElectricW)
 {
     /// <summary>Half the width of the thermostat's band, K. Source: OURS.</summary>
     public const double BandK = 1;
