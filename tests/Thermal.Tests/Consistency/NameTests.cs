@@ -14,7 +14,7 @@ public sealed partial class NameTests
     private static readonly Type[] WithoutUnit = [typeof(Bounded), typeof(Between)];
 
     /// <summary>Names with a reason of their own: counts a day, a factor of something, and figures whose unit stands beside them in the same record.</summary>
-    private static readonly string[] WithReason = ["MealsPerDay", "ShowersPerDay", "TemperatureFactorOfTransmittance", "FuelAmount", "FuelAmountPerDay", "HeatingFuelAmount", "HotWaterFuelAmount", "CookingFuelAmount", "MostFuelAmount", "LeastFuelAmount", "FigureInItsUnit", "figureInItsUnit"];
+    private static readonly string[] WithReason = ["MealsPerDay", "ShowersPerDay", "HoursPerDay", "TemperatureFactorOfTransmittance", "FuelAmount", "FuelAmountPerDay", "HeatingFuelAmount", "HotWaterFuelAmount", "CookingFuelAmount", "MostFuelAmount", "LeastFuelAmount", "FigureInItsUnit", "figureInItsUnit"];
 
     private static readonly string[] Rooms = ["Utils", "Helpers", "Common", "Models", "Services", "Managers", "Utilities", "Shared", "Misc"];
 
@@ -80,7 +80,7 @@ public sealed partial class NameTests
         select $"{path}: {string.Join(", ", types)}");
 
     /// <summary>Files that hold a small family of types under the family's name.</summary>
-    private static readonly string[] Families = [];
+    private static readonly string[] Families = ["TripAnswers"];
 
     [GeneratedRegex(@"^(?:public|internal) (?:static |sealed |abstract |readonly |partial )*(?:class|record struct|record|struct|enum|interface) (\w+)", RegexOptions.Multiline)]
     private static partial Regex TypeLine();
