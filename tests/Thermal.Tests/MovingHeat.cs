@@ -34,6 +34,38 @@ internal static class MovingHeat
         return drive;
     }
 
+    /// <summary>A layer of given density and heat.</summary>
+    internal static SolidLayer Layer(double thicknessM, double conductivityWPerMK, double densityKgPerM3, double heatJPerKgK) => Sketches.Sheet(thicknessM, conductivityWPerMK) with
+    {
+        Material = Sketches.Of(conductivityWPerMK) with { DensityKgPerM3 = Sketches.Exactly(densityKgPerM3), SpecificHeatJPerKgK = Sketches.Exactly(heatJPerKgK) },
+    };
+
+    /// <summary>One room of nothing but air behind the given panels.</summary>
+    internal static Vehicle BareRoom(double volumeM3, params IReadOnlyList<Surface> panels) =>
+        Sketches.Body([Sketches.Room("living", ZoneKind.Living, volumeM3)], panels) with { FurnishingsJPerM2K = 0 };
+
+    /// <summary>Its body at sea level.</summary>
+    internal static Body Cut(this Vehicle vehicle, FilmRule films = FilmRule.Lumped, double cellS = ChainCut.UsualCellS) => Body.Of(vehicle, films, 101_325, cellS);
+
+    /// <summary>Air that holds a given heat at 101 325 Pa, m³; the gas law written anew here.</summary>
+    internal static double AirVolumeM3(double heatJPerK) => heatJPerK / (101_325 / (287.042 * 283.15) * 1006);
+
+    /// <summary>Wind that makes the lumped outside film h = 4 + 4v + 4.59 W/(m²·K), m/s.</summary>
+    internal static double WindOfFilm(double filmWPerM2K) => (filmWPerM2K - 4 - 0.9 * 5.1) / 4;
+
+    /// <summary>Whole steps in a drive that moves: the caller sets it for the time of each stage.</summary>
+    internal static HeatStepper Run(this HeatStepper stepper, int steps, double stepS, Drive drive, Action<double> set)
+    {
+        for (int i = 0; i < steps; i++)
+        {
+            set((i + HeatStepper.StageFactor) * stepS);
+            stepper.Stage(0, stepS, drive);
+            set((i + 1) * stepS);
+            stepper.Stage(1, stepS, drive);
+        }
+        return stepper;
+    }
+
     /// <summary>Whole steps in one drive.</summary>
     internal static HeatStepper Run(this HeatStepper stepper, int steps, double stepS, Drive drive)
     {
