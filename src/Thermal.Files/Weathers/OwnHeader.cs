@@ -22,7 +22,7 @@ internal sealed class OwnHeader(ProblemList problems)
     internal static (string Word, double Fraction)[] Stamps { get; } = [("start", 0), ("middle", 0.5), ("end", 1)];
 
     internal static (string Word, WeatherKind Kind)[] Kinds { get; } =
-        [("real", WeatherKind.Real), ("typical", WeatherKind.TypicalYear), ("generated", WeatherKind.Generated), ("cold_spell", WeatherKind.ColdSpell)];
+        [("real", WeatherKind.Real), ("typical", WeatherKind.TypicalYear), ("generated", WeatherKind.Generated), ("cold_spell", WeatherKind.ColdSpell), ("steady", WeatherKind.Steady)];
 
     internal static (string Word, WeatherGap Gap)[] Estimates { get; } =
     [

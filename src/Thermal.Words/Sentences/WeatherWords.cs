@@ -12,6 +12,7 @@ public static class WeatherWords
         WeatherKind.TypicalYear => "an ordinary year put together from months of different years",
         WeatherKind.Generated => "generated from monthly means",
         WeatherKind.ColdSpell => "a cold spell made to reach the design temperature",
+        WeatherKind.Steady => "the same at every hour",
         _ => throw new ArgumentOutOfRangeException(nameof(kind), kind, "There is no word for this value."),
     };
 

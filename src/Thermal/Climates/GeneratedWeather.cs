@@ -65,12 +65,34 @@ public static class GeneratedWeather
         Guard.InRange(days, 1, 30, "days");
         Guard.InRange(year, 1950, 2099, "(year)");
         YearPlan plan = YearPlan.Of(place, year);
-        int month = Enumerable.Range(0, Place.MonthCount).MinBy(m => place.Months[m].MeanC), first = plan.FirstDay(month) + 15 - days / 2;
+        int first = plan.FirstDay(ColdestMonth(place)) + 15 - days / 2;
+        return ColdSpell(plan, days, plan.StartUtc.AddDays(first < 0 ? first + YearPlan.DayCount : first));
+    }
+
+    /// <summary>The same cold days from a date of one's own: air of the coldest month, sun of the date.</summary>
+    /// <param name="place">The place; its coldest month needs its mean daily lowest and highest.</param>
+    /// <param name="days">Days, 1 to 30.</param>
+    /// <param name="firstDay">First of them, 1950 to 2099.</param>
+    /// <exception cref="ArgumentException">The coldest month has no daily lowest or highest.</exception>
+    public static Weather ColdSpell(Place place, int days, DateOnly firstDay)
+    {
+        Guard.InRange(days, 1, 30, "days");
+        Guard.InRange(firstDay.Year, 1950, 2099, "(year)");
+        YearPlan plan = YearPlan.Of(place, firstDay.Year);
+        return ColdSpell(plan, days, plan.StartUtc.AddDays(firstDay.DayOfYear - 1));
+    }
+
+    private static int ColdestMonth(Place place) => Enumerable.Range(0, Place.MonthCount).MinBy(m => place.Months[m].MeanC);
+
+    private static Weather ColdSpell(YearPlan plan, int days, DateTime startUtc)
+    {
+        Place place = plan.Place;
+        int month = ColdestMonth(place);
         double rangeK = plan.RangeK[month], dayC = place.Design.TemperatureC - rangeK * DailyCycle.LowestFactor;
         double vapourPa = Math.Min(place.Months[month].VapourPressurePa, ColdSpellHumidityFraction * SaturationPressure.OverWaterPa(place.Design.TemperatureC));
         Weather frame = plan.Framed(WeatherKind.ColdSpell, new double[24 * days], [.. Enumerable.Repeat(vapourPa, 24 * days)]) with
         {
-            StartUtc = plan.StartUtc.AddDays(first < 0 ? first + YearPlan.DayCount : first),
+            StartUtc = startUtc,
         };
         double[] air = new double[24 * days], beam = new double[24 * days], diffuse = new double[24 * days], global = new double[24 * days], sky = new double[24 * days];
         for (int i = 0; i < air.Length; i++)

@@ -71,6 +71,8 @@ public enum WeatherKind
     Generated,
     /// <summary>Generated to reach the design temperature.</summary>
     ColdSpell,
+    /// <summary>The same at every hour.</summary>
+    Steady,
 }
 
 /// <summary>What weather lacked.</summary>
