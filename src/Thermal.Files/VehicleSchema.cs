@@ -13,9 +13,15 @@ public static class VehicleSchema
     public static string Json()
     {
         JsonObject schema = CaseKeys.Map.Schema();
-        schema.Insert(0, "$schema", "https://json-schema.org/draft/2020-12/schema");
-        schema.Insert(1, "title", "Thermal vehicle file, format 1");
         schema["$defs"] = new JsonObject { [MaterialNode.SchemaName] = MaterialNode.SharedSchema() };
+        return Text(schema, "Thermal vehicle file, format 1");
+    }
+
+    /// <summary>A schema with its heading as indented text.</summary>
+    internal static string Text(JsonObject schema, string title)
+    {
+        schema.Insert(0, "$schema", "https://json-schema.org/draft/2020-12/schema");
+        schema.Insert(1, "title", title);
         return schema.ToJsonString(Indented).ReplaceLineEndings("\n") + "\n";
     }
 }

@@ -1,5 +1,6 @@
 using Thermal.Files.VehicleKeys;
 using Thermal.Materials;
+using Thermal.Trips;
 
 namespace Thermal.Files.Yaml;
 
@@ -14,6 +15,12 @@ internal sealed class Scope(string fileName, PlaceLibrary places)
 
     /// <summary>Places that may be named.</summary>
     internal PlaceLibrary Places { get; } = places;
+
+    /// <summary>Folder that names of files are relative to; null where a text may name none.</summary>
+    internal string? Folder { get; init; }
+
+    /// <summary>How people live on the whole trip, once read; null where the file has a problem there.</summary>
+    internal TripHabits? Habits { get; set; }
 
     /// <summary>Materials added in the file; null for one that has a problem itself.</summary>
     internal Dictionary<string, Material?> OwnMaterials { get; } = new(StringComparer.Ordinal);

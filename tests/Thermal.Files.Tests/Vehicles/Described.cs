@@ -25,6 +25,9 @@ internal static class Described
             case double number:
                 lines.Add($"{path} = {number.ToString("R", CultureInfo.InvariantCulture)}");
                 break;
+            case DateTime moment:
+                lines.Add($"{path} = {moment.ToString("O", CultureInfo.InvariantCulture)}");
+                break;
             case IEnumerable list:
                 int i = 0;
                 foreach (object item in list)
