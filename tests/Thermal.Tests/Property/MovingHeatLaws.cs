@@ -69,4 +69,39 @@ public class MovingHeatLaws
             for (int z = 0; z < body.Rooms.Length; z++) Assert.Equal(steady.TemperaturesC[z], stepper.State.AirC[z], 0.02);
             Assert.Equal(1, stepper.HeaterW / steady.HeaterW, 1e-3);
         }, iter: 40);
+
+    /// <summary>Rounding over 12 steps of heat that is the same to the last digits.</summary>
+    [Fact]
+    public void A_colder_outside_never_uses_less_heat() => Gen.Select(AnyVehicle.AnyBody, Dice, Gen.Double[0, 15]).Sample((vehicle, dice, colderK) =>
+    {
+        Body body = Body.Of(vehicle, FilmRule.Separate, 95_000);
+        HeatStepper stepper = new(body, 5), colder = new(body, 5);
+        Drive drive = new(body);
+        for (int turn = 0; turn < 12; turn++)
+        {
+            Refill(drive, body, dice, turn);
+            stepper.Run(1, 900, drive);
+            drive.OutsideC -= colderK;
+            drive.SkyC -= colderK;
+            colder.Run(1, 900, drive);
+        }
+        Assert.True(colder.Ledger.HeaterJ >= stepper.Ledger.HeaterJ - 1e-9 * (1 + stepper.Ledger.HeaterJ), $"{colder.Ledger.HeaterJ} J, {colderK} K colder than {stepper.Ledger.HeaterJ} J");
+    }, iter: 60);
+
+    /// <summary>Faces, air and furnishings that nothing heats stay between the coldest and the warmest of what acts on them.</summary>
+    [Fact]
+    public void Without_heat_and_sun_nothing_leaves_the_span_of_outside_sky_and_start() => Gen.Select(AnyVehicle.AnyBody, Gen.Double[-25, 15], Gen.Double[0, 25], Gen.Double[0, 20], Gen.Double[60, 3600])
+        .Sample((vehicle, outsideC, skyK, wind, stepS) =>
+        {
+            Body body = Body.Of(vehicle, FilmRule.Separate, 95_000);
+            HeatStepper stepper = new(body, outsideC);
+            Drive drive = new(body) { OutsideC = outsideC, SkyC = outsideC - skyK, AirPastMPerS = wind };
+            Array.Fill(drive.OutsideAirKgPerS, 0.003);
+            for (int i = 0; i < 20; i++)
+            {
+                stepper.Run(1, stepS, drive);
+                foreach (double[] all in new[] { stepper.State.AirC, stepper.State.RadiantC, stepper.State.FurnishingC, stepper.State.InnerFaceC, stepper.State.OuterFaceC })
+                    foreach (double found in all) Assert.InRange(found, outsideC - skyK - 1e-9, outsideC + 1e-9);
+            }
+        }, iter: 40);
 }
