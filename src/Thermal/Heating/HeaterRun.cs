@@ -11,14 +11,17 @@ namespace Thermal.Heating;
 internal sealed class HeaterRun
 {
     private readonly HeaterClass heater;
-    private readonly double quickJPerK;
+    private readonly double quickJPerK, fuelPerKWh;
     private readonly Extreme extreme;
 
     /// <param name="heater">Its class.</param>
     /// <param name="quickJPerK">Heat store that follows the thermostat, J/K, over 0.</param>
     /// <param name="extreme">Which end of the electric spans.</param>
-    internal HeaterRun(HeaterClass heater, double quickJPerK, Extreme extreme = Extreme.Usual) =>
+    internal HeaterRun(HeaterClass heater, double quickJPerK, Extreme extreme = Extreme.Usual)
+    {
         (this.heater, this.quickJPerK, this.extreme) = (heater, Guard.InRange(quickJPerK, 1, 1e9, "J/K"), extreme);
+        fuelPerKWh = HeaterFuel.FuelAmount(heater, 1);
+    }
 
     /// <summary>True where it gave heat in the last step.</summary>
     internal bool IsOn { get; private set; }
@@ -45,7 +48,7 @@ internal sealed class HeaterRun
         IsOn = heatW > 0;
         // Asked of a heater that is off, part load would tell the current of its lowest output where that is nought.
         PartLoad load = IsOn ? PartLoad.Of(heater, lowestW, highestW, heatW, quickJPerK, extreme) : default;
-        FuelAmount = HeaterFuel.FuelAmount(heater, heatW * hours / 1000);
+        FuelAmount = fuelPerKWh * heatW * hours / 1000;
         ElectricWh = load.ElectricW * hours + (isStarting ? heater.StartWh.At(extreme) : 0);
         StartsCount = load.StartsPerH * hours + (isStarting ? 1 : 0);
         AllFuelAmount += FuelAmount;

@@ -38,9 +38,9 @@ internal sealed class BatteryRun
     /// <summary>Charge in it, reachable or not, Ah.</summary>
     internal double StoredAh { get; private set; }
     /// <summary>Charge that can be drawn as cold as it is, Ah.</summary>
-    internal double ReachableAh => Math.Max(0, StoredAh - battery.UsableAh * (1 - CapacityFraction));
+    internal double ReachableAh => Math.Max(0, UsableNowAh - (battery.UsableAh - StoredAh));
     /// <summary>The same as a share of what could be drawn from it full, as cold as it is, fraction: 1 full, 0 flat.</summary>
-    internal double ChargeFraction => ReachableAh > 0 ? ReachableAh / (battery.UsableAh * CapacityFraction) : 0;
+    internal double ChargeFraction => ReachableAh > 0 ? ReachableAh / UsableNowAh : 0;
     /// <summary>True from flat until it holds enough again: heaters and fans are then without current.</summary>
     internal bool IsFlat { get; private set; }
 
@@ -63,7 +63,7 @@ internal sealed class BatteryRun
     /// <summary>Heat given to the air round it in the last step, J; negative where it took heat up.</summary>
     internal double GivenJ { get; private set; }
 
-    private double CapacityFraction => BatteryFigures.CapacityFraction(battery.Chemistry, BatteryC);
+    private double UsableNowAh => battery.UsableAh * BatteryFigures.CapacityFraction(battery.Chemistry, BatteryC);
 
     /// <summary>Goes through one step.</summary>
     /// <param name="stepS">Length, s.</param>

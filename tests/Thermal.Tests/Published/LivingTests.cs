@@ -39,9 +39,10 @@ public class LivingTests
     [Theory, InlineData(0, 10, 2, 0.5), InlineData(0.013, 23, 4.4, 0.05)]
     public void A_pipe_freezes_as_the_sheet_says(double foamM, double minutes, double hours, double halfDigit)
     {
-        double outerM = 0.012 + 2 * foamM, resistance = Math.Log(outerM / 0.012) / (2 * Math.PI * 0.035) + 1 / (10 * Math.PI * outerM), waterKg = 10 * 1000 * Math.PI * 0.010 * 0.010 / 4;
-        Assert.Equal(minutes, TankFreezing.HoursToZeroH(waterKg, 10 / resistance, 10, -10)!.Value * 60, 0.5);
-        Assert.Equal(hours, TankFreezing.HoursToIceH(waterKg, 10 / resistance, -10, 1)!.Value, halfDigit);
+        Pipe pipe = new() { Name = "pipe", BoreM = 0.010, OuterM = 0.012, InsulationM = foamM, InsulationWPerMK = 0.035 };
+        double waterKg = 10 * PipeLoss.WaterKgPerM(pipe), lossWPerK = 10 * PipeLoss.WPerMK(pipe, 0.1);
+        Assert.Equal(minutes, TankFreezing.HoursToZeroH(waterKg, lossWPerK, 10, -10)!.Value * 60, 0.5);
+        Assert.Equal(hours, TankFreezing.HoursToIceH(waterKg, lossWPerK, -10, 1)!.Value, halfDigit);
     }
 
     [Theory, MemberData(nameof(Vents))]
