@@ -83,7 +83,8 @@ internal sealed class BatteryRun
         {
             BatteryC = Relaxation.After(BatteryC, roundC, exchangeWPerK * stepS / storeJPerK);
             double neededAh = -surplusA * hours, givenAh = Math.Min(neededAh, ReachableAh);
-            StoredAh -= givenAh;
+            // Flat is what cold holds back, to the last digit: never a rounding below nothing.
+            StoredAh = Math.Min(StoredAh, Math.Max(battery.UsableAh - UsableNowAh, StoredAh - givenAh));
             shortAh = neededAh - givenAh;
         }
         GivenJ = PadWh * 3600 - storeJPerK * (BatteryC - beforeC);
