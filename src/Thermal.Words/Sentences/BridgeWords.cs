@@ -33,9 +33,12 @@ public static class BridgeWords
     public static string Answer(BridgeAnswer bridge, Figures figures)
     {
         string what = $"{(IsEdge(bridge) ? "the edge of " : "")}{Grammar.The(bridge.Name)} in {Grammar.The(bridge.Panel)}";
+        // Only a corner is shared by two panels whose dimensions both run to the skin.
         return bridge.LossW >= 0
             ? $"On the cold night {figures.Power(bridge.LossW)} leave by {what}. {Coldest(bridge, figures)}"
-            : $"On the cold night both panels, counted skin to skin, lose {figures.Power(-bridge.LossW)} less than they seem to because of {what}. {Coldest(bridge, figures)}";
+            : bridge.Solved?.Detail is Corner
+            ? $"On the cold night both panels, counted skin to skin, lose {figures.Power(-bridge.LossW)} less than they seem to because of {what}. {Coldest(bridge, figures)}"
+            : $"On the cold night {Grammar.The(bridge.Panel)} loses {figures.Power(-bridge.LossW)} less than its layers alone would, because of {what}. {Coldest(bridge, figures)}";
     }
 
     /// <summary>The answer for one metre or one piece without a vehicle.</summary>
@@ -44,8 +47,9 @@ public static class BridgeWords
     {
         bool isLine = bridge.LengthM is not null, isFoot = isLine && figures.Set == UnitSet.Us;
         string each = isFoot ? "Each foot of this " : isLine ? "Each metre of this " : "Each ";
-        string cost = figures.Write(Shown.FinePower, bridge.LossW * (isFoot ? MetresPerFoot : 1));
-        return $"{each}{bridge.Name} costs {cost} beyond what the {bridge.Panel} loses anyway, at {figures.Temperature(bridge.InsideC)} inside and {figures.Temperature(bridge.OutsideC)} outside. {Coldest(bridge, figures)}";
+        string cost = figures.Write(Shown.FinePower, Math.Abs(bridge.LossW) * (isFoot ? MetresPerFoot : 1));
+        string effect = bridge.LossW >= 0 ? $"costs {cost} beyond" : $"saves {cost} of";
+        return $"{each}{bridge.Name} {effect} what the {bridge.Panel} loses anyway, at {figures.Temperature(bridge.InsideC)} inside and {figures.Temperature(bridge.OutsideC)} outside. {Coldest(bridge, figures)}";
     }
 
     /// <summary>All of them together where they matter: what they take of the loss, and the coldest; null where they are few and dry.</summary>
@@ -120,8 +124,8 @@ public static class BridgeWords
             return "Its figure was found elsewhere; described by its shape it would be computed for the layers as they stand.";
         string beside = figures.Transmittance(solved.PlainUWPerM2K);
         if (solved is SolvedLine { UWithRibsWPerM2K: { } withRibs })
-            return $"Between them the build-up lets {beside} through, with them {figures.Transmittance(withRibs)}: {Grown(withRibs / solved.PlainUWPerM2K)}, {Reason(solved.Detail)}.";
-        return $"The build-up beside it lets {beside} through; the rest is its own, {Reason(solved.Detail)}.";
+            return $"Between them the build-up lets {beside} through, with them {figures.Transmittance(withRibs)}: {Grown(withRibs / solved.PlainUWPerM2K)}, {Reason(solved)}.";
+        return $"The build-up beside it lets {beside} through; the rest is its own, {Reason(solved)}.";
     }
 
     /// <summary>The temperature factors of its coldest point.</summary>
@@ -147,15 +151,17 @@ public static class BridgeWords
 
     private static string Grown(double ratio) => ratio >= 1.005
         ? string.Create(System.Globalization.CultureInfo.InvariantCulture, $"{Math.Round((ratio - 1) * 100)} % more")
+        : ratio <= 0.995 ? string.Create(System.Globalization.CultureInfo.InvariantCulture, $"{Math.Round((1 - ratio) * 100)} % less")
         : "about as much";
 
-    private static string Reason(Detail detail) => detail switch
+    private static string Reason(SolvedDetail solved) => solved.Detail switch
     {
         Rib { IsBare: true } => "because its metal stands in the room and in the cold at once",
         Rib { Material.IsMetal: true } or Bolt { Material.IsMetal: true } => "because metal carries heat past the insulation",
         Corner => "because a corner has more skin than lining, and its dimensions count both panels to the skin",
         FrameEdge => "because frame and folded skin pass the insulation there",
         DoorEdge { Material.IsMetal: true } => "because the metal of post and leaf carries heat past the insulation",
+        Corrugation when solved is SolvedLine { PsiWPerMK.Value: < 0 } => "because what lies in the grooves holds heat back",
         Corrugation => "because the grooves give the cold more skin to work on",
         _ => "because it conducts better than the insulation in whose place it stands",
     };

@@ -44,7 +44,7 @@ internal sealed class HeaterRun
     internal void Step(double stepS, double heatW, double lowestW, double highestW)
     {
         double hours = stepS / 3600;
-        bool isStarting = heatW > 0 && !IsOn;
+        bool isStarting = Guard.InRange(heatW, 0, 1e6, "W") > 0 && !IsOn;
         IsOn = heatW > 0;
         // Asked of a heater that is off, part load would tell the current of its lowest output where that is nought.
         PartLoad load = IsOn ? PartLoad.Of(heater, lowestW, highestW, heatW, quickJPerK, extreme) : default;

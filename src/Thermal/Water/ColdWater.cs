@@ -42,6 +42,7 @@ internal sealed class ColdWater
     /// <returns>What the pad gave, J.</returns>
     internal double Step(double stepS, double exchangeWPerK, double roundC, double padW)
     {
+        Guard.InRange(roundC, -90, 90, "°C");
         double padJ = 0, leftS = stepS, holdJ = holdC * waterJPerK;
         while (leftS > 0)
         {
