@@ -1,4 +1,3 @@
-using System.Diagnostics;
 using System.Globalization;
 using Thermal.Numerics;
 
@@ -7,23 +6,18 @@ namespace Thermal.Benchmarks;
 /// <summary>Scipy's direct solver on the same matrix, where the system's python3 has scipy.</summary>
 internal static class GeneralSolver
 {
-    private const string Python = "/usr/bin/python3";
     private const int RepeatCount = 3;
 
     /// <summary>Processor time of the middle of three solves, s, and the sum of the solution, for each ordering; null with the reason where scipy is not to be had.</summary>
     internal static (IReadOnlyList<(string Ordering, double Seconds, double Sum)>? Times, string Note) Measure(SparseSymmetric matrix, double[] rhs, params string[] orderings)
     {
-        if (!File.Exists(Python)) return (null, $"there is no {Python}");
         string file = Path.GetTempFileName();
         try
         {
             Write(file, matrix, rhs);
-            ProcessStartInfo start = new(Python, [Path.Combine(AppContext.BaseDirectory, "spsolve.py"), file, .. orderings]) { RedirectStandardOutput = true, RedirectStandardError = true };
-            using Process process = Process.Start(start)!;
-            Task<string> problems = process.StandardError.ReadToEndAsync();
-            string[][] lines = [.. process.StandardOutput.ReadToEnd().Split('\n', StringSplitOptions.RemoveEmptyEntries).Select(line => line.Split(' '))];
-            process.WaitForExit();
-            if (process.ExitCode != 0) return (null, problems.Result.TrimEnd().Split('\n')[^1]);
+            (string[]? printed, string why) = SystemPython.Run("spsolve.py", [file, .. orderings]);
+            if (printed is null) return (null, why);
+            string[][] lines = [.. printed.Select(line => line.Split(' '))];
             return ([.. lines.Select(line => (line[0], Number(line[1]), Number(line[2])))], $"scipy {lines[0][3]}");
         }
         finally

@@ -11,10 +11,13 @@ switch (args)
     case ["solver"]:
         SolverForm.Print(Console.Out);
         return 0;
+    case ["trip"]:
+        TripForm.Print(Console.Out);
+        return 0;
     case ["full", ..]:
         BenchmarkRunner.Run<FullForm>(args: args[1..]);
         return 0;
     default:
-        Console.Error.WriteLine("Write short (a minute, figures beside yardsticks), solver (a minute, sparse solvers beside a general one) or full (several minutes, with error estimates).");
+        Console.Error.WriteLine("Write short (a minute, figures beside yardsticks), solver (a minute, sparse solvers beside a general one), trip (a minute, a heating season beside a general integrator) or full (several minutes, with error estimates).");
         return 2;
 }

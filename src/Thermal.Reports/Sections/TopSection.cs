@@ -16,20 +16,8 @@ internal static class TopSection
             report.Html.Add($"<p class=\"about\">{vehicle.Description}</p>\n");
         report.Html.Add($"<div class=\"tiles\">\n");
         foreach (Headline headline in Headlines.Of(report.Found, report.Figures))
-            Tile(report.Html, headline);
+            Tile.Write(report.Html, headline);
         report.Html.Add($"</div></header>\n");
-    }
-
-    private static void Tile(Html html, Headline headline)
-    {
-        html.Add($"<div class=\"tile\"><h2>{headline.Title}</h2><p class=\"big\">{headline.Answer}</p><p class=\"small\">{headline.Detail}</p>");
-        html.Add(headline.Trouble switch
-        {
-            Trouble.Bad => new Markup("<p class=\"mark worse\">▼ "),
-            Trouble.Watch => new Markup("<p class=\"mark worse\">▽ "),
-            _ => new Markup("<p class=\"mark better\">▲ "),
-        });
-        html.Add($"{headline.Remark}</p></div>\n");
     }
 
     private static string Date(DateOnly written) =>
