@@ -1,7 +1,8 @@
+using Thermal.Envelope;
 using Thermal.Files.Keys;
 using Thermal.Heating;
-using Thermal.Power;
-using Thermal.Water;
+using Thermal.Materials;
+using Thermal.Ventilation;
 using Thermal.Words.Units;
 
 namespace Thermal.Files.VehicleKeys;
@@ -12,7 +13,7 @@ namespace Thermal.Files.VehicleKeys;
 /// <param name="WarmUpH">Time to warm the cold vehicle, h.</param>
 internal sealed record FittedHeater(HeaterClass Class, bool IsOnFreshAir, double WarmUpH);
 
-/// <summary>Heater, battery and tanks.</summary>
+/// <summary>Heater, roof fan and paint.</summary>
 internal static class EquipmentKeys
 {
     private static readonly ChoiceNode<HeaterClass> Classes = new([.. HeaterLibrary.All.Select(heater => heater.Key)], [.. HeaterLibrary.All]);
@@ -24,24 +25,13 @@ internal static class EquipmentKeys
 
     internal static Map<FittedHeater> Heater { get; } = new("the heater", [Class, Air, WarmUp], values => new FittedHeater(values.Of(Class), values.Of(Air), values.Of(WarmUp)));
 
-    private static readonly Field<Battery, double> Usable = new("usable", "Usable capacity at 12.8 V.", new QuantityNode(Dimensions.Charge, "Ah", 1, 5000), battery => battery.UsableAh) { IsRequired = true };
+    private static readonly Field<RoofFan, double> Flow = new("flow", "Air it draws out at the speed used.", new QuantityNode(Dimensions.VolumeFlow, "m³/h", 5, 2000) { Typical = "150 m³/h" }, fan => fan.FlowM3PerH) { IsRequired = true };
+    private static readonly Field<RoofFan, double> Draw = new("current", "Its current at that speed, at 12.8 V.", new QuantityNode(Dimensions.Current, "A", 0, 20), fan => fan.CurrentA) { IsRequired = true };
 
-    internal static Map<Battery> BatteryMap { get; } = new("the battery", [Usable], values => new Battery { UsableAh = values.Of(Usable) });
+    internal static Map<RoofFan> Fan { get; } = new("the roof fan", [Flow, Draw], values => new RoofFan { FlowM3PerH = values.Of(Flow), CurrentA = values.Of(Draw) }) { IsShort = true };
 
-    private static readonly Field<Tank, string> Name = new("name", "What you call it.", Kinds.Name, tank => tank.Name) { IsRequired = true };
-    private static readonly Field<Tank, double> Water = new("water", "Water in it.", Kinds.Litres(1, 1000), tank => tank.WaterL) { IsRequired = true };
-    private static readonly Field<Tank, double> Area = new("area", "Its outer area.", Kinds.Area(0.05, 20), tank => tank.AreaM2) { IsRequired = true };
-    private static readonly Field<Tank, double> Insulation = new("insulation", "Resistance of its insulation, without films.", Kinds.Resistance, tank => tank.InsulationM2KPerW) { Default = 0 };
-    private static readonly Field<Tank, string> Zone = new("zone", "The room it stands in; left out where it is slung under the floor in the open.", new ZoneReferenceNode(), tank => tank.Zone);
-    private static readonly Field<Tank, double> Pad = new("pad", "Heating pad.", new QuantityNode(Dimensions.Power, "W", 0, 1000), tank => tank.PadW) { Default = 0 };
-
-    internal static ListOf<Tank> Tanks { get; } = new("tank", new Map<Tank>("a tank", [Name, Water, Area, Insulation, Zone, Pad], values => new Tank
-    {
-        Name = values.Of(Name),
-        WaterL = values.Of(Water),
-        AreaM2 = values.Of(Area),
-        InsulationM2KPerW = values.Of(Insulation),
-        Zone = values.Of(Zone),
-        PadW = values.Of(Pad),
-    }), 0, 10, tank => tank.Name);
+    /// <summary>How light the paint is, or the share of the sun it takes up.</summary>
+    internal static WordOrNode<Bounded> Paint { get; } = new(
+        new ChoiceNode<Bounded>(["white", "light", "middle", "dark"], [PaintDefaults.WhiteSunFraction, PaintDefaults.LightSunFraction, PaintDefaults.MiddleSunFraction, PaintDefaults.DarkSunFraction]),
+        Kinds.Span(new QuantityNode(Dimensions.Fraction, "", 0.05, 0.98, "%")));
 }

@@ -39,7 +39,7 @@ public sealed class RefusalTests
     [InlineData("width: 500 mm\n        height: 550 mm\n        count: 2", "width: 1800 mm\n        height: 1900 mm\n        count: 2", "rear doors", "the openings (6.84 m²) are larger than their panel (3.609 m²)")]
     [InlineData("name: right side with sliding door", "name: left side", "left side", "the name left side stands twice")]
     [InlineData("frame_share: 15 %", "frame_share: 15", "left side / side window / frame_share", "is 15 % meant?")]
-    [InlineData("zone: living\n\n", "zone: livng\n\n", "canister / zone", "did you mean living?")]
+    [InlineData("area: 0.5 m²\n    zone: living", "area: 0.5 m²\n    zone: livng", "canister / zone", "did you mean living?")]
     [InlineData("at_night: open ", "at_night: opn ", "passage 1 / at_night", "did you mean open?")]
     [InlineData("cover_at_night: magnet screen", "cover_at_night: magnet scren", "left side / side window / cover_at_night", "did you mean magnet screen?")]
     [InlineData("{gap: air, thickness: 20 mm}", "{pane: acrylic, thickness: 20 mm}", "left side / side window", "panes and gaps must take turns")]
@@ -58,9 +58,9 @@ public sealed class RefusalTests
     [InlineData("name: weekend van", "name: &a weekend van", "file", "anchors with & are not read")]
     [InlineData("name: weekend van", "name: !!str weekend van", "file", "type tags with ! are not read")]
     [InlineData("battery:\n  usable: 90 Ah", "battery:\n  <<: {usable: 90 Ah}\n  usable: 90 Ah", "battery / <<", "merged keys are not read")]
-    [InlineData("battery:\n  usable: 90 Ah", "battery: *none", "file", "references with * are not read")]
+    [InlineData("battery:\n  usable: 90 Ah\n  zone: living", "battery: *none", "file", "references with * are not read")]
     [InlineData("battery:\n  usable: 90 Ah", "battery:\n\tusable: 90 Ah", "file", "cannot be read as YAML")]
-    [InlineData("battery:\n  usable: 90 Ah", "battery: 90 Ah", "battery", "write the keys of the battery: usable")]
+    [InlineData("battery:\n  usable: 90 Ah\n  zone: living", "battery: 90 Ah", "battery", "write the keys of the battery: usable")]
     public void A_fault_is_named_where_it_stands_with_what_to_write_instead(string old, string bad, string where, string what)
     {
         Assert.Contains(old, Good, StringComparison.Ordinal);
