@@ -4,7 +4,8 @@ namespace Thermal.Bridges;
 internal static class SectionCheck
 {
     // Limits chosen by us.
-    private const double ThinnestM = 1e-6, LargestM = 1000, LargestRatio = 1e5, MostBlocks = 2e6;
+    // A micrometre, as layers may have, less the digits that are lost between two coordinates.
+    private const double ThinnestM = 0.999e-6, LargestM = 1000, LargestRatio = 1e5, MostBlocks = 2e6;
 
     /// <summary>Every problem; those of places are looked for only where all numbers are sound, because nothing can be placed by unsound ones.</summary>
     internal static IReadOnlyList<SectionProblem> Of(Section section)
