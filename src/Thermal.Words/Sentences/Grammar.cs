@@ -25,8 +25,14 @@ public static class Grammar
     /// <summary>A count and its thing, such as "two sleepers" or "one sleeper".</summary>
     /// <param name="count">0 or more; up to twelve in words.</param>
     /// <param name="one">The thing in the singular; its plural takes an s.</param>
-    public static string Count(int count, string one) =>
-        $"{(count < SmallNumbers.Length ? SmallNumbers[count] : count.ToString(CultureInfo.InvariantCulture))} {one}{(count == 1 ? "" : "s")}";
+    public static string Count(int count, string one) => Count(count, one, one + "s");
+
+    /// <summary>A count and its thing where the plural is a word of its own, such as "two people".</summary>
+    /// <param name="count">0 or more; up to twelve in words.</param>
+    /// <param name="one">The thing in the singular.</param>
+    /// <param name="many">In the plural.</param>
+    public static string Count(int count, string one, string many) =>
+        $"{(count < SmallNumbers.Length ? SmallNumbers[count] : count.ToString(CultureInfo.InvariantCulture))} {(count == 1 ? one : many)}";
 
     /// <summary>The text with a capital first letter.</summary>
     public static string Capital(string text) =>
