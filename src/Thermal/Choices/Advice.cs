@@ -19,7 +19,6 @@ public static class Advice
     public const double TrialRetarderM = 10;
     /// <summary>Panels for which changes of their own are tried: the wettest and the ones that lose most. Source: OURS.</summary>
     public const int PanelsTried = 3;
-    private static readonly Bounded Screen = new(0.2, 0.3, 0.4, "TRADE", "outside cab cover, from memory");
 
     /// <summary>Tries the list.</summary>
     /// <param name="kept">The assessment to compare with.</param>
@@ -54,9 +53,9 @@ public static class Advice
         if (asked.Habits.FanAtNightM3PerH < TrialFanM3PerH)
             Try(Change.RunFan, asked.Vehicle.Living.Name, asked with { Habits = asked.Habits with { FanAtNightM3PerH = TrialFanM3PerH } });
         if (asked.Habits.DryingPerDayG > 0) Try(Change.DryElsewhere, asked.Vehicle.Living.Name, asked with { Habits = asked.Habits with { DryingPerDayG = 0 } });
-        if (asked.Vehicle.Surfaces.SelectMany(s => s.Openings).Any(NeedsCover)) Try(Change.CoverOutside, "all glass without an outside cover", Changed.Openings(asked, o => NeedsCover(o) ? Covered(o) : o));
+        if (asked.Vehicle.Surfaces.SelectMany(s => s.Openings).Any(Changed.NeedsOutsideCover)) Try(Change.CoverOutside, "all glass without an outside cover", Changed.CoveredOutside(asked));
         if (asked.Vehicle.Links.Any(link => link.State == LinkState.Open))
-            Try(Change.CloseCurtain, "passage to the cab", asked with { Vehicle = asked.Vehicle with { Links = [.. asked.Vehicle.Links.Select(link => link with { State = LinkState.Closed, AirM3PerM2H = ZoneLink.CurtainAirM3PerM2H })] } });
+            Try(Change.CloseCurtain, "passage to the cab", Changed.CurtainsClosed(asked));
         return [.. items.OrderByDescending(item => item.BuildUpsDriedCount).ThenByDescending(item => item.PeakAvoidedGPerM2).ThenByDescending(item => item.WaterAvoidedG).ThenByDescending(item => item.LossSavedW)];
 
         void Try(Change change, string where, Case tried)
@@ -88,14 +87,6 @@ public static class Advice
         LiningFit = LiningFit.Bonded,
         AirBehindLiningM3PerM2H = LiningDefaults.AirBehindM3PerM2H(LiningFit.Bonded),
         Stack = new([.. surface.Stack.Layers.Select(layer => layer is SolidLayer { Material.Group: MaterialGroup.Wool } wool ? wool with { Material = foam, Name = foam.Name, IsBonded = true } : layer)]),
-    };
-
-    private static bool NeedsCover(Opening opening) => opening.Glazing is not null && opening.NightCovering is not { Side: CoveringSide.Outside };
-
-    private static Opening Covered(Opening opening) => opening with
-    {
-        Coverings = [.. opening.Coverings, new() { Name = "outside cover on trial", Side = CoveringSide.Outside, AddedResistanceM2KPerW = Screen }],
-        CoverAtNight = "outside cover on trial",
     };
 
     private static double Water(Assessment found) => found.ColdNight.Zones.Sum(zone => zone.SettlingGPerH) * found.Case.Habits.NightH;

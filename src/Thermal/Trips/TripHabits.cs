@@ -39,7 +39,7 @@ public sealed record TripHabits
     public double FanAboveFraction { get; init => field = Guard.InRange(value, 0.2, 0.95, "(fraction)", nameof(FanAboveFraction)); } = 0.65;
     /// <summary>Warmth above which a summer hour counts as too hot, operative, °C. Source: OURS, 26 °C, common practice for sleeping and sitting indoors.</summary>
     public double HotC { get; init => field = Guard.InRange(value, 20, 40, "°C", nameof(HotC)); } = 26;
-    /// <summary>True where windows and roof light stand open in warm weather (over 18 °C inside and outside cooler).</summary>
+    /// <summary>True where people at home open windows and roof light from 2 K below <see cref="HotC"/> on, while it is cooler outside.</summary>
     public bool OpensWindowsWhenHot { get; init; } = true;
 
     private static double ClockH(double value) => Guard.InRange(value, 0, 24, "h");

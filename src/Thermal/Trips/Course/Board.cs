@@ -18,9 +18,6 @@ namespace Thermal.Trips.Course;
 /// </remarks>
 internal sealed class Board
 {
-    /// <summary>Share of furnishings and linings that follows the thermostat within a cycle, fraction. Source: OURS, as in the steady answers.</summary>
-    private const double QuickShareFraction = 0.25;
-
     private readonly Case asked;
     private readonly HeaterRun heater;
     private readonly BatteryRun? battery;
@@ -37,7 +34,7 @@ internal sealed class Board
     {
         this.asked = asked;
         living = ZoneBalance.LivingIndex(asked.Vehicle);
-        heater = new(asked.Heater, body.Rooms[living].AirJPerK + QuickShareFraction * body.Rooms[living].FurnishingJPerK);
+        heater = new(asked.Heater, HeatingAnswers.QuickJPerK(asked, Atmosphere.PressurePa(trip.Legs[0].Weather.AltitudeM)));
         Loads = asked.Power?.Loads ?? [];
         if (asked.Power is { } power) battery = new(power.Battery, startC, trip.StartChargeFraction);
         batteryRoom = RoomOf(asked.Power?.Battery.Zone, "the battery");
