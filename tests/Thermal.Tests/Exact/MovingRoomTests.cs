@@ -116,4 +116,81 @@ public class MovingRoomTests
         stepper.Run(1, 600, drive);
         Assert.Equal(0, stepper.HeaterW);
     }
+
+    /// <summary>
+    /// Settled with films apart, every face of a heated room stands where its balance written out here says: under the roof air 5 % of the
+    /// difference to outside warmer than the mean and 5.0 W/(m²·K), over the floor as much colder and 0.7, at the side 2.5; radiation by fourth
+    /// powers to the radiant node; outside 4 + 4v, sky by its share. Rounding of what has settled: 10⁻⁶ of the flow.
+    /// </summary>
+    [Fact]
+    public void Settled_faces_stand_in_the_balance_of_convection_radiation_and_conduction()
+    {
+        double[] tilts = [0, 90, 180], convective = [5, 2.5, 0.7], above = [0.05, 0, -0.05], sky = [1, 0.5, 0];
+        Body body = BareRoom(8, [.. tilts.Select((tilt, i) => Panel($"panel {i}", 5 + i, "living", new([Sheet(0.03, 0.05)]), tilt))]).Cut(FilmRule.Separate);
+        Drive drive = new(body) { OutsideC = -5, SkyC = -25, AirPastMPerS = 2, WantedC = 19, HeaterHighestW = 1e4, OutsideAirKgPerS = { [0] = 0.004 } };
+        HeatStepper stepper = new HeatStepper(body, 0).Run(200, 3600, drive);
+        HeatState state = stepper.State;
+        double intoFaces = 0;
+        for (int i = 0; i < 3; i++)
+        {
+            double flow = (state.InnerFaceC[i] - state.OuterFaceC[i]) / (0.03 / 0.05);
+            double fromAir = convective[i] * (state.AirC[0] + above[i] * (state.AirC[0] + 5) - state.InnerFaceC[i]);
+            double outer = (4 + 4 * 2) * (state.OuterFaceC[i] + 5) + sky[i] * Radiated(state.OuterFaceC[i], -25) + (1 - sky[i]) * Radiated(state.OuterFaceC[i], -5);
+            Assert.Equal(1, (fromAir + Radiated(state.RadiantC[0], state.InnerFaceC[i])) / flow, 1e-6);
+            Assert.Equal(1, outer / flow, 1e-6);
+            intoFaces += (5 + i) * fromAir;
+        }
+        // Furnishings store nothing here: what they take from the air they radiate.
+        double intoFurnishings = 8 * 2.5 * (state.AirC[0] - state.FurnishingC[0]);
+        Assert.Equal(8 * Radiated(state.FurnishingC[0], state.RadiantC[0]), intoFurnishings, 1e-4);
+        Assert.Equal(stepper.HeaterW, intoFaces + intoFurnishings + 0.004 * 1006 * (state.AirC[0] + 5), 1e-4);
+        Assert.Equal(19, (state.AirC[0] + state.RadiantC[0]) / 2, 1e-9);
+
+        static double Radiated(double fromC, double toC) => 0.9 * 5.670374419e-8 * (Math.Pow(fromC + 273.15, 4) - Math.Pow(toC + 273.15, 4));
+    }
+
+    /// <summary>Air warmer than a floor hardly sinks to it; a floor warmer than its air, as one in the sun, drives it up. At a roof the other way round.</summary>
+    [Theory]
+    [InlineData(FlowDirection.Up, 20, 10, 5.0)]
+    [InlineData(FlowDirection.Up, 10, 20, 0.7)]
+    [InlineData(FlowDirection.Down, 20, 10, 0.7)]
+    [InlineData(FlowDirection.Down, 10, 20, 5.0)]
+    [InlineData(FlowDirection.Horizontal, 20, 10, 2.5)]
+    [InlineData(FlowDirection.Horizontal, 10, 20, 2.5)]
+    public void Convection_inside_follows_which_side_is_warmer(FlowDirection way, double airC, double faceC, double wPerM2K) =>
+        Assert.Equal(wPerM2K, StageFilms.ConvectiveWPerM2K(way, airC, faceC));
+
+    /// <summary>Cells, resistances and faces of plain, curtained and covered glass at rest: the room's side of an inside cover is warm, the glass behind it cold; an outside cover keeps the glass warm.</summary>
+    [Fact]
+    public void A_cover_moves_the_glass_by_the_side_it_hangs_on()
+    {
+        Vehicle vehicle = BareRoom(8, Panel("side", 4, "living", new([Sheet(0.03, 0.05)])) with
+        {
+            Openings =
+            [
+                new()
+                {
+                    Name = "window", WidthM = 1, HeightM = 1, Glazing = new([new() { Material = Of(1), ThicknessM = 0.004 }], []),
+                    Coverings =
+                    [
+                        new() { Name = "curtain", Side = CoveringSide.Inside, AddedResistanceM2KPerW = Exactly(0.2) },
+                        new() { Name = "mat", Side = CoveringSide.Outside, AddedResistanceM2KPerW = Exactly(0.2) },
+                    ],
+                },
+            ],
+        });
+        // Lumped, 20 °C against −10 °C: films 0.13 and 0.04, pane 0.004, cover 0.2 m²·K/W.
+        Assert.Equal(20 - 30 * 0.13 / 0.174, GlassC(-1), 1e-6);
+        Assert.Equal(20 - 30 * 0.33 / 0.374, GlassC(0), 1e-6);
+        Assert.Equal(20 - 30 * 0.13 / 0.374, GlassC(1), 1e-6);
+
+        double GlassC(int cover)
+        {
+            Body body = vehicle.Cut();
+            int glass = Array.FindIndex(body.Parts, part => part.Opening == 0);
+            Drive drive = new(body) { OutsideC = -10, AirPastMPerS = WindOfFilm(25), WantedC = 20, HeaterHighestW = 1e4 };
+            drive.CoverOn[glass] = cover;
+            return new HeatStepper(body, 0).Run(100, 3600, drive).State.InnerFaceC[glass];
+        }
+    }
 }
