@@ -17,15 +17,18 @@ public sealed record FuelData(Fuel Fuel, double NetHeatKWhPerKg, double? Density
     /// and C4H10 + 6.5 O2 → 4 CO2 + 5 H2O. Diesel and petrol water taken as CH2 (from memory, they are never burnt openly indoors).
     /// Source: CHEM; TRADE.
     /// </remarks>
-    public static FuelData Of(Fuel fuel) => fuel switch
-    {
-        Fuel.Diesel => new(fuel, 42.84 / 3.6, 0.832, 1.28, 3.15, "L"),
-        Fuel.Petrol => new(fuel, 43.6 / 3.6, 0.74, 1.28, 3.14, "L"),
-        Fuel.Propane => new(fuel, 46.35 / 3.6, null, 1.634, 2.994, "kg"),
-        Fuel.Butane => new(fuel, 45.74 / 3.6, null, 1.550, 3.029, "kg"),
-        Fuel.Ethanol => new(fuel, 7.4, 0.789, 1.17, 1.91, "L"),
-        _ => new(fuel, 1, null, 0, 0, "kWh"),
-    };
+    public static FuelData Of(Fuel fuel) => Known[(int)fuel];
+
+    // In the order of the enum; found once, so that a step of a trip takes no memory.
+    private static readonly FuelData[] Known =
+    [
+        new(Fuel.Diesel, 42.84 / 3.6, 0.832, 1.28, 3.15, "L"),
+        new(Fuel.Petrol, 43.6 / 3.6, 0.74, 1.28, 3.14, "L"),
+        new(Fuel.Propane, 46.35 / 3.6, null, 1.634, 2.994, "kg"),
+        new(Fuel.Butane, 45.74 / 3.6, null, 1.550, 3.029, "kg"),
+        new(Fuel.Ethanol, 7.4, 0.789, 1.17, 1.91, "L"),
+        new(Fuel.Electricity, 1, null, 0, 0, "kWh"),
+    ];
 
     /// <summary>Net heat of the unit it is bought in, kWh.</summary>
     public double NetHeatPerUnitKWh => NetHeatKWhPerKg * (DensityKgPerL ?? 1);

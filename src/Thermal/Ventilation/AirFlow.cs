@@ -62,8 +62,8 @@ public static class AirFlow
         else
         {
             double low = zone.LeakEachM2.Value, high = low;
-            foreach (Vent vent in zone.Vents)
-                if (vent.IsHigh) high += vent.FreeAreaM2; else low += vent.FreeAreaM2;
+            for (int i = 0; i < zone.Vents.Count; i++) // an enumerator would take memory in every step of a trip
+                if (zone.Vents[i].IsHigh) high += zone.Vents[i].FreeAreaM2; else low += zone.Vents[i].FreeAreaM2;
             double pressure = StackPa(zone.HeightM, insideC, outsideC, densityKgPerM3) + WindPa(windMPerS, windPressureFactor, densityKgPerM3);
             natural = 3600 * ThroughPairM3PerS(low, high, pressure, densityKgPerM3);
         }

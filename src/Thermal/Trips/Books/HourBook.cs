@@ -38,13 +38,13 @@ internal sealed class HourBook
         columns.AirPastMPerS[hour] += s * step.Air.AirPastMPerS;
         columns.SunOnFlatWPerM2[hour] += s * step.SunOnFlatWPerM2;
         columns.WantedC[hour] += s * step.Doing.WantedC;
-        columns.OperativeC[hour] += s * step.OperativeC;
-        columns.CarbonDioxidePpm[hour] += s * step.CarbonDioxide.Ppm[step.Living];
+        columns.OperativeC.Take(hour, s, step.OperativeC);
+        columns.CarbonDioxidePpm.Take(hour, s, step.CarbonDioxide.Ppm[step.Living]);
         columns.HeaterW[hour] += s * step.HeaterW;
         Board board = step.Board;
         columns.DrawnA[hour] += 3600 * board.DrawnAh;
         columns.ChargedA[hour] += 3600 * board.ChargedAh;
-        columns.BatteryC[hour] += s * (board.Battery?.BatteryC ?? 0);
+        columns.BatteryC.Take(hour, s, board.Battery?.BatteryC ?? 0);
         columns.Starts[hour] += board.Heater.StartsCount;
         columns.Fuel[hour] += board.Heater.FuelAmount + board.HotWaterFuelAmount;
         if (step.Doing.IsHome && !step.Doing.IsDriving) columns.CoolestHomeC[hour] = Math.Min(columns.CoolestHomeC[hour], step.OperativeC);
@@ -52,8 +52,8 @@ internal sealed class HourBook
         TakeFaces(hour, s, step);
         for (int i = 0; i < board.Tanks.Length; i++)
         {
-            columns.WaterC[i][hour] += s * board.Tanks[i].WaterC;
-            columns.IceFraction[i][hour] += s * board.Tanks[i].IceFraction;
+            columns.WaterC[i].Take(hour, s, board.Tanks[i].WaterC);
+            columns.IceFraction[i].Take(hour, s, board.Tanks[i].IceFraction);
             columns.PadW[i][hour] += 3600 * board.Tanks[i].PadWh;
         }
     }
@@ -73,38 +73,38 @@ internal sealed class HourBook
     {
         StartLocal = asked.Trip.StartLocal,
         Legs = columns.Leg,
-        Rooms = [.. asked.Case.Vehicle.Zones.Select((zone, z) => new RoomHours(zone.Name, columns.AirC[z], columns.HumidityFraction[z], columns.VapourPa[z], columns.OutsideAirM3PerH[z], columns.ColdestC[z]))],
+        Rooms = [.. asked.Case.Vehicle.Zones.Select((zone, z) => new RoomHours(zone.Name, columns.AirC[z].Hours, columns.HumidityFraction[z].Hours, columns.VapourPa[z].Hours, columns.OutsideAirM3PerH[z], columns.ColdestC[z].Hours))],
         OutsideC = columns.OutsideC,
         SkyC = columns.SkyC,
         AirPastMPerS = columns.AirPastMPerS,
         SunOnFlatWPerM2 = columns.SunOnFlatWPerM2,
         WantedC = columns.WantedC,
-        OperativeC = columns.OperativeC,
-        CarbonDioxidePpm = columns.CarbonDioxidePpm,
+        OperativeC = columns.OperativeC.Hours,
+        CarbonDioxidePpm = columns.CarbonDioxidePpm.Hours,
         HeaterW = columns.HeaterW,
         StartsCount = columns.Starts,
         FuelAmount = columns.Fuel,
         DrawnA = columns.DrawnA,
         ChargedA = columns.ChargedA,
         ChargeFraction = hasBattery ? columns.ChargeFraction : [],
-        BatteryC = hasBattery ? columns.BatteryC : [],
+        BatteryC = hasBattery ? columns.BatteryC.Hours : [],
         OnGlassG = columns.OnGlassG,
         FrostOnGlassG = columns.FrostOnGlassG,
         OnLiningsG = columns.OnLiningsG,
         InBuildUpsG = columns.InBuildUpsG,
-        Panels = [.. asked.Case.Vehicle.Surfaces.Select((surface, i) => new PanelHours(surface.Name, columns.InnerC[i], columns.OuterC[i]))],
-        Tanks = [.. asked.Case.Tanks.Select((tank, i) => new TankHours(tank.Name, columns.WaterC[i], columns.IceFraction[i], columns.PadW[i]))],
+        Panels = [.. asked.Case.Vehicle.Surfaces.Select((surface, i) => new PanelHours(surface.Name, columns.InnerC[i].Hours, columns.OuterC[i].Hours))],
+        Tanks = [.. asked.Case.Tanks.Select((tank, i) => new TankHours(tank.Name, columns.WaterC[i].Hours, columns.IceFraction[i].Hours, columns.PadW[i]))],
     };
 
     private void TakeRooms(int hour, double s, StepFacts step)
     {
         for (int z = 0; z < columns.AirC.Length; z++)
         {
-            columns.AirC[z][hour] += s * step.Heat.State.AirC[z];
-            columns.HumidityFraction[z][hour] += s * ComfortBook.HumidityFraction(step, z);
-            columns.VapourPa[z][hour] += s * ComfortBook.VapourPa(step, z);
+            columns.AirC[z].Take(hour, s, step.Heat.State.AirC[z]);
+            columns.HumidityFraction[z].Take(hour, s, ComfortBook.HumidityFraction(step, z));
+            columns.VapourPa[z].Take(hour, s, ComfortBook.VapourPa(step, z));
             columns.OutsideAirM3PerH[z][hour] += s * step.Air.OutsideAirM3PerH[z];
-            columns.ColdestC[z][hour] += s * Coldest(step, z);
+            columns.ColdestC[z].Take(hour, s, Coldest(step, z));
         }
     }
 
@@ -112,8 +112,8 @@ internal sealed class HourBook
     {
         for (int i = 0; i < panelParts.Length; i++)
         {
-            columns.InnerC[i][hour] += s * step.Heat.State.InnerFaceC[panelParts[i]];
-            columns.OuterC[i][hour] += s * step.Heat.State.OuterFaceC[panelParts[i]];
+            columns.InnerC[i].Take(hour, s, step.Heat.State.InnerFaceC[panelParts[i]]);
+            columns.OuterC[i].Take(hour, s, step.Heat.State.OuterFaceC[panelParts[i]]);
         }
     }
 

@@ -18,12 +18,13 @@ internal sealed class HourColumns
         (Starts, Fuel, ChargeFraction, OnGlassG, FrostOnGlassG, OnLiningsG, InBuildUpsG, CoolestHomeC) =
             (Column(), Column(), Column(), Column(), Column(), Column(), Column(), Column());
         Array.Fill(CoolestHomeC, double.PositiveInfinity);
-        (OutsideC, SkyC, AirPastMPerS, SunOnFlatWPerM2, WantedC, OperativeC, CarbonDioxidePpm) = (Mean(), Mean(), Mean(), Mean(), Mean(), Mean(), Mean());
-        (HeaterW, DrawnA, ChargedA, BatteryC) = (Mean(), Mean(), Mean(), Mean());
+        (OutsideC, SkyC, AirPastMPerS, SunOnFlatWPerM2, WantedC) = (Mean(), Mean(), Mean(), Mean(), Mean());
+        (HeaterW, DrawnA, ChargedA) = (Mean(), Mean(), Mean());
+        (OperativeC, CarbonDioxidePpm, BatteryC) = (State(), State(), State());
         int rooms = body.Vehicle.Zones.Count, panels = body.Vehicle.Surfaces.Count;
-        (AirC, HumidityFraction, VapourPa, OutsideAirM3PerH, ColdestC) = (Means(rooms), Means(rooms), Means(rooms), Means(rooms), Means(rooms));
-        (InnerC, OuterC) = (Means(panels), Means(panels));
-        (WaterC, IceFraction, PadW) = (Means(tanks), Means(tanks), Means(tanks));
+        (AirC, HumidityFraction, VapourPa, OutsideAirM3PerH, ColdestC) = (States(rooms), States(rooms), States(rooms), Means(rooms), States(rooms));
+        (InnerC, OuterC) = (States(panels), States(panels));
+        (WaterC, IceFraction, PadW) = (States(tanks), States(tanks), Means(tanks));
     }
 
     internal int[] Leg { get; }
@@ -41,21 +42,21 @@ internal sealed class HourColumns
     internal double[] AirPastMPerS { get; }
     internal double[] SunOnFlatWPerM2 { get; }
     internal double[] WantedC { get; }
-    internal double[] OperativeC { get; }
-    internal double[] CarbonDioxidePpm { get; }
+    internal StateColumn OperativeC { get; }
+    internal StateColumn CarbonDioxidePpm { get; }
     internal double[] HeaterW { get; }
     internal double[] DrawnA { get; }
     internal double[] ChargedA { get; }
-    internal double[] BatteryC { get; }
-    internal double[][] AirC { get; }
-    internal double[][] HumidityFraction { get; }
-    internal double[][] VapourPa { get; }
+    internal StateColumn BatteryC { get; }
+    internal StateColumn[] AirC { get; }
+    internal StateColumn[] HumidityFraction { get; }
+    internal StateColumn[] VapourPa { get; }
     internal double[][] OutsideAirM3PerH { get; }
-    internal double[][] ColdestC { get; }
-    internal double[][] InnerC { get; }
-    internal double[][] OuterC { get; }
-    internal double[][] WaterC { get; }
-    internal double[][] IceFraction { get; }
+    internal StateColumn[] ColdestC { get; }
+    internal StateColumn[] InnerC { get; }
+    internal StateColumn[] OuterC { get; }
+    internal StateColumn[] WaterC { get; }
+    internal StateColumn[] IceFraction { get; }
     internal double[][] PadW { get; }
 
     /// <summary>Turns the sums of an hour into means.</summary>
@@ -72,6 +73,15 @@ internal sealed class HourColumns
         means.Add(column);
         return column;
     }
+
+    private StateColumn State()
+    {
+        StateColumn column = new(hours);
+        means.Add(column.Hours);
+        return column;
+    }
+
+    private StateColumn[] States(int count) => [.. Enumerable.Range(0, count).Select(_ => State())];
 
     private double[][] Means(int count) => [.. Enumerable.Range(0, count).Select(_ => Mean())];
 }

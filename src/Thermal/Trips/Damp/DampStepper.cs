@@ -17,7 +17,7 @@ internal sealed class DampStepper
     private const int Rounds = 60;
 
     private readonly Body body;
-    private readonly double[] airKg, before, flowKgPerS, inKgPerS, carryKgPerS, saturated, exchangeKg;
+    private readonly double[] airKg, before, flowKgPerS, inKgPerS, carryKgPerS, saturated;
     private readonly double startRatio;
 
     /// <param name="body">The body.</param>
@@ -31,7 +31,7 @@ internal sealed class DampStepper
         double density = MoistAir.DryAirDensityKgPerM3(startC, 0, airPressurePa);
         airKg = [.. body.Vehicle.Zones.Select(zone => zone.VolumeM3 * density)];
         (before, flowKgPerS, inKgPerS, RatioKgPerKg) = (new double[rooms], new double[rooms], new double[rooms], new double[rooms]);
-        (carryKgPerS, saturated, exchangeKg, LiquidKg, FrostKg) = (new double[parts], new double[parts], new double[parts], new double[parts], new double[parts]);
+        (carryKgPerS, saturated, LiquidKg, FrostKg) = (new double[parts], new double[parts], new double[parts], new double[parts]);
         (SettledKg, RunOffKg, MeltedKg) = (new double[parts], new double[parts], new double[parts]);
         Array.Fill(RatioKgPerKg, startRatioKgPerKg);
     }
@@ -42,14 +42,10 @@ internal sealed class DampStepper
         if (stage == 0) return;
         Prepare(heat, drive, damp);
         RatioKgPerKg.CopyTo(before, 0);
-        Array.Clear(exchangeKg);
         for (int round = 0; round < Rounds; round++) Round(stepS, drive, damp);
+        Array.Clear(inKgPerS);
         Settle(stepS, heat, drive);
-        for (int z = 0; z < airKg.Length; z++)
-        {
-            Ledger.SourceKg += damp.SourceKgPerS[z] * stepS;
-            Ledger.AiredKg += drive.OutsideAirKgPerS[z] * (RatioKgPerKg[z] - damp.OutsideRatioKgPerKg) * stepS;
-        }
+        Balance(stepS, drive, damp);
         Ledger.InAirKg = Ledger.OnFacesKg = 0;
         for (int z = 0; z < airKg.Length; z++) Ledger.InAirKg += airKg[z] * (RatioKgPerKg[z] - startRatio);
         for (int p = 0; p < LiquidKg.Length; p++) Ledger.OnFacesKg += LiquidKg[p] + FrostKg[p];
@@ -113,6 +109,25 @@ internal sealed class DampStepper
         for (int z = 0; z < airKg.Length; z++) RatioKgPerKg[z] = inKgPerS[z] / flowKgPerS[z];
     }
 
+    /// <summary>The air of each room from what really flowed, so that what the rounds left open is not lost.</summary>
+    private void Balance(double stepS, Drive drive, DampDrive damp)
+    {
+        for (int i = 0; i < body.Passages.Length; i++)
+        {
+            (int from, int to) = (body.Passages[i].From, body.Passages[i].To);
+            double kgPerS = drive.LinkAirKgPerS[i] * (RatioKgPerKg[to] - RatioKgPerKg[from]);
+            inKgPerS[from] += kgPerS;
+            inKgPerS[to] -= kgPerS;
+        }
+        for (int z = 0; z < airKg.Length; z++)
+        {
+            double airedKgPerS = drive.OutsideAirKgPerS[z] * (RatioKgPerKg[z] - damp.OutsideRatioKgPerKg);
+            Ledger.SourceKg += damp.SourceKgPerS[z] * stepS;
+            Ledger.AiredKg += airedKgPerS * stepS;
+            RatioKgPerKg[z] = before[z] + (inKgPerS[z] + damp.SourceKgPerS[z] - airedKgPerS) * stepS / airKg[z];
+        }
+    }
+
     private void Settle(double stepS, HeatState heat, Drive drive)
     {
         for (int p = 0; p < LiquidKg.Length; p++)
@@ -120,6 +135,7 @@ internal sealed class DampStepper
             double heldKg = LiquidKg[p] + FrostKg[p], movedKg = carryKgPerS[p] * (RatioKgPerKg[body.Parts[p].Zone] - saturated[p]) * stepS;
             if (movedKg < 0) movedKg = Math.Max(movedKg, -heldKg);
             drive.LatentW[p] = movedKg * WaterJPerKg / stepS;
+            inKgPerS[body.Parts[p].Zone] -= movedKg / stepS;
             SettledKg[p] += Math.Max(0, movedKg);
             double kg = heldKg + movedKg, limitKg = RunOffFromKgPerM2 * body.Parts[p].AreaM2;
             bool freezes = heat.InnerFaceC[p] < 0;
