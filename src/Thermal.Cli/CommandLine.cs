@@ -25,6 +25,8 @@ internal static class CommandLine
             MaterialsCommand.Create(terminal),
             PlacesCommand.Create(terminal),
             PlaceCommand.Create(terminal),
+            TripCommand.Create(terminal, clock),
+            TripsCommand.Create(terminal),
             NewCommand.Create(terminal),
             SchemaCommand.Create(terminal),
         };

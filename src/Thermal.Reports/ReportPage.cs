@@ -2,6 +2,7 @@ using System.Globalization;
 using Thermal.Assessments;
 using Thermal.Choices;
 using Thermal.Reports.Sections;
+using Thermal.Trips;
 using Thermal.Words;
 
 namespace Thermal.Reports;
@@ -14,8 +15,9 @@ public static class ReportPage
     /// <param name="advice">Changes that were tried on it, the most helpful first.</param>
     /// <param name="figures">Metric or US; the working is in SI units in both.</param>
     /// <param name="written">The day it is written.</param>
+    /// <param name="trip">A trip with the same vehicle; null for none.</param>
     /// <returns>The page and its pictures. Everything a person named is escaped.</returns>
-    public static Report Of(Assessment found, IReadOnlyList<AdviceItem> advice, Figures figures, DateOnly written)
+    public static Report Of(Assessment found, IReadOnlyList<AdviceItem> advice, Figures figures, DateOnly written, TripResult? trip = null)
     {
         var report = new ReportContext(found, advice, figures);
         Html html = report.Html;
@@ -23,8 +25,10 @@ public static class ReportPage
         html.Add($"<title>{found.Case.Vehicle.Name}: warm and dry?</title>\n<style>\n{PageStyle.Css}</style>\n</head>\n<body>\n<a class=\"skip\" href=\"#know\">Skip to what to know</a>\n");
         TopSection.Write(report, written);
         html.Add($"<main>\n");
-        Contents(html);
+        Contents(html, trip is not null);
         FindingSection.Write(report);
+        if (trip is not null)
+            TripSection.Write(report, trip);
         LossSection.Write(report);
         RibSection.Write(report);
         BuildUpSection.Write(report);
@@ -37,11 +41,11 @@ public static class ReportPage
         return new(html.Page.ToString(), [.. report.Pictures]);
     }
 
-    private static void Contents(Html html)
+    private static void Contents(Html html, bool hasTrip)
     {
         (string Id, string Title)[] sections =
         [
-            ("know", "What to know"), ("losses", "Heat"), ("ribs", "Ribs"), ("build-ups", "Build-ups"), ("air", "Air and surfaces"),
+            ("know", "What to know"), .. hasTrip ? ((string, string)[])[(TripSection.Id, "Trip")] : [], ("losses", "Heat"), ("ribs", "Ribs"), ("build-ups", "Build-ups"), ("air", "Air and surfaces"),
             ("heater", "Heater"), ("thickness", "Thickness"), ("space", "Room and tanks"), ("care", "Take care"), ("assumptions", "Assumptions"),
         ];
         html.Add($"<nav aria-label=\"On this page\"><ol>\n");

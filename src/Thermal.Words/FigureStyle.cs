@@ -47,6 +47,7 @@ internal sealed record FigureStyle(Dimension Dimension, Unit Unit, int Significa
         Shown.AirPressure => us ? Style(Dimensions.Pressure, "inHg", 4, 2) : Style(Dimensions.Pressure, "hPa", 4, 0),
         Shown.AirFlow => Style(Dimensions.VolumeFlow, us ? "cfm" : "m³/h", 2, 1),
         Shown.WindSpeed => Style(Dimensions.Speed, us ? "mph" : "m/s", 2, 1),
+        Shown.DrivingSpeed => Style(Dimensions.Speed, us ? "mph" : "km/h", 3, 0),
         Shown.Hours => Style(Dimensions.Duration, "h", 2, 1),
         Shown.Minutes => Style(Dimensions.Duration, "min", 2, 0),
         Shown.AirChange => Style(Dimensions.AirChange, "1/h", 2, 2),

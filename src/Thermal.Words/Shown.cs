@@ -67,6 +67,8 @@ public enum Shown
     AirFlow,
     /// <summary>Wind, from m/s: m/s or mph.</summary>
     WindSpeed,
+    /// <summary>Driving speed, from m/s: km/h or mph.</summary>
+    DrivingSpeed,
     /// <summary>Time, from s: h.</summary>
     Hours,
     /// <summary>Short time, from s: min.</summary>

@@ -11,7 +11,7 @@ public sealed partial class JsonTests
 
     private static readonly JsonElement Assessed = Parse("assess", "--json");
 
-    public static TheoryData<string> Commands => ["assess", "thickness --panel roof --layer 2", "materials", "places", "place davos"];
+    public static TheoryData<string> Commands => ["assess", "thickness --panel roof --layer 2", "materials", "places", "place davos", "trip cold-chamber", "trips"];
 
     [Theory, MemberData(nameof(Commands))]
     public void Every_key_at_the_top_is_told_by_help_and_every_told_key_is_there(string command) => Assert.Equal(

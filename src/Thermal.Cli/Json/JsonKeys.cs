@@ -90,6 +90,36 @@ internal static class JsonKeys
         ("pictures", "the pictures that were written"),
     ];
 
+    private static readonly (string, string)[] Trip =
+    [
+        ("vehicle", "its name"),
+        ("verdict", "the answer in a few sentences"),
+        ("headlines", "answers: title, answer, detail, remark"),
+        ("findings", "what a person should know, worst first: kind, about, figure in the unit the sentence says, when first, sentence"),
+        ("changes", "with --changes: what was tried over the whole trip, the most helpful first; figures are what it takes away; else empty"),
+        ("trip", "the journey as asked: legs, habits, step, start"),
+        ("case", "the vehicle's side as in assess: rooms, passages, heater, figures of its people, tanks"),
+        ("days", "the days by the calendar"),
+        ("heat", "where heat came from and went, Wh; closure_wh is what is left over"),
+        ("water", "where water came from and went, g; closure_g is what is left over"),
+        ("energy", "fuel, starts, what drew from the battery and charged it"),
+        ("comfort", "hours too cold and too hot, carbon dioxide, humidity, coldest surface"),
+        ("wet", "surfaces that got wet or frosty, most water first"),
+        ("build_ups", "water inside each build-up"),
+        ("mould", "mould index of surfaces and interfaces, highest first"),
+        ("metal", "hours of wetness on metal"),
+        ("tanks", "coldest, ice, pads"),
+        ("pipes", "coldest, ice"),
+        ("other_headings", "what other headings change where a leg's is unknown; null where none matters"),
+        ("hours", "columns of one length, entry i for hour i: means, or the end of the hour for charge, water and ice; rooms, panels, tanks"),
+        ("cautions", "what can hurt someone"),
+        ("assumptions", "what was taken for granted on this trip"),
+        ("limits", "what the methods leave out"),
+        ("csv", "the table of hours that was written; null for none"),
+    ];
+
+    private static readonly (string, string)[] Trips = [("trips", "the built-in trips as asked: key, vehicle, legs, habits, step, start")];
+
     private static readonly (string, string)[] New = [("file", "the vehicle file that was written")];
 
     /// <summary>Keys at the top of a command's JSON with their meaning; empty for a command that writes none of its own.</summary>
@@ -102,6 +132,8 @@ internal static class JsonKeys
         "materials" => Materials,
         "places" => Places,
         "place" => Place,
+        "trip" => Trip,
+        "trips" => Trips,
         "new" => New,
         _ => [],
     };

@@ -1,11 +1,63 @@
 using System.Globalization;
+using Thermal.Choices;
 using Thermal.Trips;
+using Thermal.Words;
+using Thermal.Words.Sentences;
 
 namespace Thermal.Cli.Json;
 
 /// <summary>A trip as JSON: everything that was asked and everything that came out, hour by hour.</summary>
 internal static class TripJson
 {
+    internal static void Write(JsonText json, TripAnswer answer, Figures figures)
+    {
+        TripResult found = answer.Found;
+        json.Text("vehicle", found.Asked.Case.Vehicle.Name)
+            .Text("verdict", TripVerdict.Of(found, figures))
+            .Objects("headlines", TripHeadlines.Of(found, figures), (inner, headline) => inner
+                .Text("title", headline.Title).Text("answer", headline.Answer).Text("detail", headline.Detail).Text("remark", headline.Remark))
+            .Objects("findings", found.Findings, (inner, finding) => inner
+                .Choice<TripFindingKind>("kind", finding.Kind).Text("about", finding.About).Number("figure", finding.FigureInItsUnit).Local("at_local", finding.AtLocal)
+                .Text("sentence", TripFindings.Of(finding, found, figures)))
+            .Objects("changes", answer.Advice?.Items ?? [], (inner, item) => Tried(inner, item, found, figures))
+            .Object("trip", inner => Asked(inner, found.Asked.Trip))
+            .Object("case", inner => CaseJson.Write(inner, found.Asked.Case))
+            .Objects("days", found.Days, Day)
+            .Object("heat", inner => TripBooksJson.Heat(inner, found.Heat))
+            .Object("water", inner => TripBooksJson.Water(inner, found.Water))
+            .Object("energy", inner => TripBooksJson.Energy(inner, found.Energy))
+            .Object("comfort", inner => TripBooksJson.Comfort(inner, found.Comfort))
+            .Objects("wet", found.Wet, TripWaterJson.Wet)
+            .Objects("build_ups", found.BuildUps, TripWaterJson.BuildUp)
+            .Objects("mould", found.Mould, TripWaterJson.Mould)
+            .Objects("metal", found.Metal, TripWaterJson.Metal)
+            .Objects("tanks", found.Tanks, TripWaterJson.Tank)
+            .Objects("pipes", found.Pipes, TripWaterJson.Pipe);
+        if (found.OtherHeadings is { } span)
+            json.Object("other_headings", inner => TripBooksJson.Headings(inner, span));
+        else
+            json.Text("other_headings", null);
+        json.Object("hours", inner => TripHoursJson.Write(inner, found.Hours))
+            .Texts("cautions", TripCautions.Of(found.Asked))
+            .Texts("assumptions", TripAssumptions.Of(found, figures))
+            .Texts("limits", TripAssumptions.Limits)
+            .Text("csv", answer.Csv);
+    }
+
+    private static void Tried(JsonText json, TripChangeItem item, TripResult found, Figures figures) => json
+        .Choice<TripChange>("change", item.Change)
+        .Text("where", item.Where)
+        .Number("fuel_amount", item.FuelAmount)
+        .Number("most_water_g", item.MostWaterG)
+        .Number("run_off_g", item.RunOffG)
+        .Number("wet_inside_g", item.WetInsideG)
+        .Number("cold_hours_count", item.ColdHoursCount)
+        .Number("flat_hours_count", item.FlatHoursCount)
+        .Number("ice_fraction", item.IceFraction)
+        .Number("hot_hours_count", item.HotHoursCount)
+        .Number("helps_fraction", item.HelpsFraction)
+        .Text("sentence", TripChangeWords.Of(item, found, figures));
+
     internal static void Asked(JsonText json, Trip trip) => json
         .Text("name", trip.Name)
         .Text("description", trip.Description)

@@ -27,11 +27,11 @@ public static class TripDampTables
     /// <param name="found">The trip.</param>
     /// <param name="figures">Metric or US.</param>
     public static WordTable Wet(TripResult found, Figures figures) => new("What got wet or frosty, most water first",
-        ["Where", "kind", ">most at once", "when", ">of it frost at most", ">melted", ">ran off", ">wet hours", ">left at the end", ">coldest"],
+        ["Where", "kind", ">most at once", "when", ">of it frost at most", ">melted", ">ran off", ">wet for", ">left at the end", ">coldest"],
         [.. found.Wet.Where(place => place.MostG >= WorthARowG).Select(place => (IReadOnlyList<string>)
         [
             place.Name, Names.Of(place.Kind), figures.Grams(place.MostG), TripTables.Moment(place.MostAtLocal), place.MostFrostG > 0 ? figures.Grams(place.MostFrostG) : "",
-            place.MeltedG > 0 ? figures.Grams(place.MeltedG) : "", place.RunOffG > 0 ? figures.Grams(place.RunOffG) : "", figures.Number(Shown.Factor, Math.Round(place.WetHoursCount)),
+            place.MeltedG > 0 ? figures.Grams(place.MeltedG) : "", place.RunOffG > 0 ? figures.Grams(place.RunOffG) : "", figures.Hours(place.WetHoursCount),
             figures.Grams(place.AtEndG), figures.Temperature(place.LowestC),
         ])]);
 
@@ -58,7 +58,7 @@ public static class TripDampTables
     /// <param name="found">The trip.</param>
     /// <param name="figures">Metric or US.</param>
     public static WordTable Metal(TripResult found, Figures figures) => new($"Hours in which metal stood wet: more than {figures.Percent(0.8)} above freezing; a year of such trips beside it",
-        ["Metal", ">hours", ">hours in a year of it"],
+        ["Metal", ">on the trip", ">in a year of it"],
         [.. found.Metal.Where(metal => metal.WetHoursCount > 0).Select(metal => (IReadOnlyList<string>)
-            [metal.Name, figures.Number(Shown.Factor, Math.Round(metal.WetHoursCount)), figures.Number(Shown.Factor, Math.Round(metal.PerYearH))])]);
+            [metal.Name, figures.Hours(metal.WetHoursCount), figures.Hours(metal.PerYearH)])]);
 }

@@ -19,7 +19,7 @@ public static class TripHeadlines
         TripComfort comfort = found.Comfort;
         if (comfort.CoolestC is not { } coolest || comfort.HottestC is not { } hottest)
             return new("Coolest at home", "Not known", "nobody is on board", Trouble.None, "nothing to say");
-        string detail = $"{figures.Range(Shown.Temperature, coolest, hottest)} with people in; coldest surface {figures.Temperature(comfort.ColdestSurfaceC)}, {comfort.ColdestSurface}";
+        string detail = $"{figures.Range(Shown.Temperature, coolest, hottest)} with people in{(comfort.ColdestSurfaceC is { } surfaceC ? $"; coldest surface {figures.Temperature(surfaceC)}, {comfort.ColdestSurface}" : "")}";
         string warmUp = comfort.WarmUpH is >= 0.1 and { } hours ? $"; warm again within {figures.Hours(hours)} of coming home" : "";
         return new("Coolest at home", figures.Temperature(coolest), detail,
             comfort.ColdHoursCount < SomeHours ? Trouble.None : found.Energy.ShortHoursCount >= SomeHours || found.Energy.FlatHoursCount >= SomeHours ? Trouble.Bad : Trouble.Watch,

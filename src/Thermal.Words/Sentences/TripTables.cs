@@ -88,7 +88,7 @@ public static class TripTables
 
     private static string How(Leg leg, Figures figures) => string.Join(", ", ((string?[])
     [
-        leg.SpeedMPerS is { } speed ? $"driving at {figures.Write(Shown.WindSpeed, speed)}" : "parked",
+        leg.SpeedMPerS is { } speed ? $"driving at {figures.Write(Shown.DrivingSpeed, speed)}" : "parked",
         leg.IsDriving ? null : leg.HeadingDeg is { } heading ? $"nose at {figures.Write(Shown.Angle, heading)} from north" : "heading not known",
         leg.HorizonDeg > 0 ? $"horizon {figures.Write(Shown.Angle, leg.HorizonDeg)}" : null,
         leg.Snow ? "snow lies" : null,

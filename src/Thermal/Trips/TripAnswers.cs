@@ -146,10 +146,10 @@ public sealed record PipeTrip(string Name, double LowestC, DateTime? FreezesAtLo
 /// <param name="HighestCarbonDioxidePpm">Highest hour, ppm.</param>
 /// <param name="StuffyHoursCount">Hours above 2000 ppm.</param>
 /// <param name="HumidHoursCount">Hours above 70 %.</param>
-/// <param name="ColdestSurfaceC">Coldest inner surface with people in, °C.</param>
-/// <param name="ColdestSurface">Where.</param>
+/// <param name="ColdestSurfaceC">Coldest inner surface with people in, °C; null with nobody in.</param>
+/// <param name="ColdestSurface">Where; null with nobody in.</param>
 public sealed record TripComfort(double HomeHoursCount, double ColdHoursCount, double? CoolestC, double HotHoursCount, double? HottestC, double? WarmUpH,
-    double HighestCarbonDioxidePpm, double StuffyHoursCount, double HumidHoursCount, double ColdestSurfaceC, string ColdestSurface);
+    double HighestCarbonDioxidePpm, double StuffyHoursCount, double HumidHoursCount, double? ColdestSurfaceC, string? ColdestSurface);
 
 /// <summary>What other headings change on legs where it is unknown; the trip itself is reckoned with the nose south.</summary>
 /// <param name="WorstChargeFraction">Lowest charge with the worst heading; null without battery.</param>

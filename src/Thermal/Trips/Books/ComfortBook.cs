@@ -53,7 +53,7 @@ internal sealed class ComfortBook
 
     /// <summary>Sums it up.</summary>
     internal TripComfort Close() => new(homeS / 3600, coldS / 3600, homeS > 0 ? coolestC : null, hotS / 3600, homeS > 0 ? hottestC : null, warmUpH,
-        highestPpm, stuffyS / 3600, humidS / 3600, homeS > 0 ? coldestC : double.NaN, coldest);
+        highestPpm, stuffyS / 3600, humidS / 3600, homeS > 0 ? coldestC : null, homeS > 0 ? coldest : null);
 
     private void TakeReturn(StepFacts step, bool isHome)
     {
