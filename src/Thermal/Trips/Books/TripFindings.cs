@@ -6,7 +6,7 @@ namespace Thermal.Trips.Books;
 /// <remarks>Marks are OURS: where a builder would do something about it.</remarks>
 internal static class TripFindings
 {
-    private const double OneHour = 1, RefusedAh = 1, GlassG = 50, LiningGPerM2 = 5, InsideGPerM2 = 20, RunOffADayG = 100, MouldFactor = 1, HumidShareFraction = 0.1, StartsADay = 24, IceMarkFraction = 0.1;
+    private const double OneHour = 1, GlassG = 50, LiningGPerM2 = 5, InsideGPerM2 = 20, RunOffADayG = 100, MouldFactor = 1, HumidShareFraction = 0.1, StartsADay = 24, IceMarkFraction = 0.1;
 
     /// <summary>Finds them.</summary>
     internal static IReadOnlyList<TripFinding> Of(TripResult found)
@@ -19,7 +19,7 @@ internal static class TripFindings
         Add(TripFindingKind.TooCold, living, comfort.ColdHoursCount, OneHour);
         Add(TripFindingKind.HeaterShort, heater, energy.ShortHoursCount, OneHour);
         Add(TripFindingKind.BatteryFlat, "battery", energy.FlatHoursCount, OneHour, energy.FlatAtLocal, energy.FlatAtLocal is not null);
-        Add(TripFindingKind.ChargeRefused, "battery", energy.RefusedAh, RefusedAh);
+        if (found.Asked.Case.Power is { } power) Add(TripFindingKind.ChargeRefused, "battery", energy.RefusedAh, power.Battery.UsableAh);
         foreach (TankTrip tank in found.Tanks) Add(TripFindingKind.TankFreezes, tank.Name, tank.MostIceFraction, IceMarkFraction, tank.FreezesAtLocal, tank.MostIceFraction > 0);
         foreach (PipeTrip pipe in found.Pipes) Add(TripFindingKind.PipeFreezes, pipe.Name, pipe.MostIceFraction, IceMarkFraction, pipe.FreezesAtLocal, pipe.MostIceFraction > 0);
         foreach (WetPlace place in found.Wet)

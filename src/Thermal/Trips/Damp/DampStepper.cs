@@ -14,10 +14,11 @@ internal sealed class DampStepper
 {
     private const double WaterJPerKg = MoistAir.EvaporationHeatJPerKg;
     private const double RunOffFromKgPerM2 = 0.1;
-    private const int Rounds = 60;
+    private const int MostRounds = 60;
+    private const double SettledRatio = 1e-12;
 
     private readonly Body body;
-    private readonly double[] airKg, before, flowKgPerS, inKgPerS, carryKgPerS, saturated;
+    private readonly double[] airKg, before, flowKgPerS, inKgPerS, bareKgPerS, carryKgPerS, saturated;
     private readonly double startRatio;
 
     /// <param name="body">The body.</param>
@@ -30,6 +31,7 @@ internal sealed class DampStepper
         int rooms = body.Rooms.Length, parts = body.Parts.Length;
         double density = MoistAir.DryAirDensityKgPerM3(startC, 0, airPressurePa);
         airKg = [.. body.Vehicle.Zones.Select(zone => zone.VolumeM3 * density)];
+        bareKgPerS = [.. body.Parts.Select(part => SurfaceResistance.InsideConvectiveWPerM2K(SurfaceResistance.DirectionOf(part.TiltDeg)) * part.AreaM2 / MoistAir.DryAirSpecificHeatJPerKgK)];
         (before, flowKgPerS, inKgPerS, RatioKgPerKg) = (new double[rooms], new double[rooms], new double[rooms], new double[rooms]);
         (carryKgPerS, saturated, LiquidKg, FrostKg) = (new double[parts], new double[parts], new double[parts], new double[parts]);
         (SettledKg, RunOffKg, MeltedKg) = (new double[parts], new double[parts], new double[parts]);
@@ -42,7 +44,7 @@ internal sealed class DampStepper
         if (stage == 0) return;
         Prepare(heat, drive, damp);
         RatioKgPerKg.CopyTo(before, 0);
-        for (int round = 0; round < Rounds; round++) Round(stepS, drive, damp);
+        for (int round = 0; round < MostRounds && Round(stepS, drive, damp) > SettledRatio; round++) { }
         Array.Clear(inKgPerS);
         Settle(stepS, heat, drive);
         Balance(stepS, drive, damp);
@@ -73,14 +75,13 @@ internal sealed class DampStepper
         {
             Part part = body.Parts[p];
             Covering? cover = drive.CoverOn[p] >= 0 ? part.Coverings[drive.CoverOn[p]] : null;
-            double convection = SurfaceResistance.InsideConvectiveWPerM2K(SurfaceResistance.DirectionOf(part.TiltDeg)) * part.AreaM2 / MoistAir.DryAirSpecificHeatJPerKgK;
-            carryKgPerS[p] = cover is { Side: CoveringSide.Inside } ? cover.EdgeLeakM3PerM2H * part.AreaM2 / 3600 * airKg[part.Zone] / body.Vehicle.Zones[part.Zone].VolumeM3 : convection;
+            carryKgPerS[p] = cover is { Side: CoveringSide.Inside } ? cover.EdgeLeakM3PerM2H * part.AreaM2 / 3600 * airKg[part.Zone] / body.Vehicle.Zones[part.Zone].VolumeM3 : bareKgPerS[p];
             saturated[p] = MoistAir.HumidityRatioUncheckedKgPerKg(SaturationPressure.PairUncheckedPa(heat.InnerFaceC[p]), damp.AirPressurePa);
         }
     }
 
-    /// <summary>One round over rooms and faces: what settles or dries off at each face, then each room with that.</summary>
-    private void Round(double stepS, Drive drive, DampDrive damp)
+    /// <summary>One round over rooms and faces: what settles or dries off at each face, then each room with that; returns the largest change.</summary>
+    private double Round(double stepS, Drive drive, DampDrive damp)
     {
         for (int z = 0; z < airKg.Length; z++)
         {
@@ -106,7 +107,14 @@ internal sealed class DampStepper
                 inKgPerS[room] += carryKgPerS[p] * saturated[p];
             }
         }
-        for (int z = 0; z < airKg.Length; z++) RatioKgPerKg[z] = inKgPerS[z] / flowKgPerS[z];
+        double change = 0;
+        for (int z = 0; z < airKg.Length; z++)
+        {
+            double ratio = inKgPerS[z] / flowKgPerS[z];
+            change = Math.Max(change, Math.Abs(ratio - RatioKgPerKg[z]));
+            RatioKgPerKg[z] = ratio;
+        }
+        return change;
     }
 
     /// <summary>The air of each room from what really flowed, so that what the rounds left open is not lost.</summary>
