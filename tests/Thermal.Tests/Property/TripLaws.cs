@@ -76,4 +76,32 @@ public class TripLaws
 
         double Humidity(int people) => Run(TripSketch.In(airC, 24, TripSketch.Habits with { PeopleCount = people }, van: TripSketch.Van with { Power = null })).Hours.Rooms[0].VapourPa.Average();
     }, iter: Iterations, threads: 1);
+
+    private static TripCase Sunny(TripHabits habits, double? headingDeg, int month) => new(TripSketch.Van with { Power = TripSketch.Van.Power! with { Battery = new() { UsableAh = 400, Zone = "living" }, Panels = [new() { Name = "side panel", PeakW = 100, TiltDeg = 90, FacingDeg = 90 }] } }, new()
+    {
+        Name = "sunny",
+        Legs = [new() { Name = "field", StartLocal = new(2026, month, 20), EndLocal = new(2026, month, 24), Weather = Winter, HeadingDeg = headingDeg }],
+        Habits = habits,
+        StartC = 18,
+    });
+
+    /// <summary>A panel on one side: how full the battery stays depends on the heading, and the span holds the run told.</summary>
+    [Fact]
+    public void Other_headings_span_the_one_told()
+    {
+        TripResult found = TripSketch.Run(Sunny(TripSketch.Habits, null, month: 3));
+        HeadingSpan span = found.OtherHeadings!;
+        Assert.InRange(found.Energy.LowestChargeFraction!.Value, span.WorstChargeFraction!.Value, span.BestChargeFraction!.Value);
+        Assert.InRange(found.Energy.HeatingFuelAmount, span.LeastFuelAmount, span.MostFuelAmount);
+        Assert.True(span.HottestC >= found.Comfort.HottestC);
+        Assert.True(span.BestChargeFraction > span.WorstChargeFraction);
+    }
+
+    [Fact]
+    public void Covers_all_day_keep_the_sun_out()
+    {
+        TripResult bare = TripSketch.Run(Sunny(TripSketch.Habits with { Covers = CoverUse.Never }, 180, month: 6)), covered = TripSketch.Run(Sunny(TripSketch.Habits with { Covers = CoverUse.Always }, 180, month: 6));
+        Assert.True(covered.Heat.SunWh < bare.Heat.SunWh);
+        Assert.True(covered.Hours.OperativeC.Max() < bare.Hours.OperativeC.Max());
+    }
 }
