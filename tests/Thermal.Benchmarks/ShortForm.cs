@@ -26,6 +26,9 @@ internal static class ShortForm
         (double generateS, long generateBytes) = Batches.Middle(() => year.Generate());
         (double readS, long readBytes) = Batches.Middle(year.Read);
 
+        HeatingSeason season = new();
+        (double seasonS, long seasonBytes) = Batches.Middle(() => season.Run());
+
         PublishedProgram empty = new("tests/Thermal.Benchmarks/Empty"), program = new("src/Thermal.Cli");
         string folder = Directory.CreateTempSubdirectory("thermal-").FullName;
         double[] emptyS = new double[StartCount], startS = new double[StartCount], reportS = new double[ReportCount];
@@ -50,6 +53,8 @@ internal static class ShortForm
         Row("  bytes allocated", Count(generateBytes), "", "");
         Row($"reading a typical year of {year.Text.Length / 1e6:0.0} MB", Time(readS), "60 ms", Of(readS / exponentialsS, "of a million exponentials"));
         Row("  bytes allocated", Count(readBytes), "4E+07", "");
+        Row("a heating season of the library van, steps of 10 min", Time(seasonS), "1 s", Of(seasonS / exponentialsS, "million exponentials"));
+        Row("  bytes allocated", Count(seasonBytes), "1E+08", "");
         Row("`assess`, published ready to run", Time(Middle(startS)), "4 ×", Of(Middle(startS) / Middle(emptyS), "× the empty program"));
         Row("`report` with all charts, published ready to run", Time(Middle(reportS)), "3 s", Of(Middle(reportS) / Middle(emptyS), "× the empty program"));
 
