@@ -7,7 +7,7 @@ namespace Thermal.Cli;
 /// <summary>A trip as lines on a screen: verdict first, then what to know, the answers, the days and where the water went.</summary>
 internal static class TripPrint
 {
-    internal static void Write(TripAnswer answer, Figures figures, Terminal terminal)
+    internal static void Write(TripAnswer answer, string? folder, Figures figures, Terminal terminal)
     {
         TripResult found = answer.Found;
         Short(found, figures, terminal);
@@ -28,11 +28,10 @@ internal static class TripPrint
         terminal.Section("Take care", TripCautions.Of(found.Asked));
         terminal.Section("What was taken for granted", TripAssumptions.Of(found, figures));
         terminal.Answers.WriteLine();
+        terminal.Paragraph($"{(answer.Advice is null ? "--changes tries what would help; " : "")}--csv writes the hours, --pictures draws them; the command report with --trip puts the trip on the page; --json gives every figure.");
         if (answer.Csv is { } csv)
-            terminal.Answers.WriteLine($"Hours: {csv}");
-        terminal.Paragraph(answer.Advice is null
-            ? "--changes tries what would help, --csv writes the hours; the command report with --trip puts the trip on the page; --json gives every figure."
-            : "--csv writes the hours; the command report with --trip puts the trip on the page; --json gives every figure.");
+            terminal.Answers.WriteLine($"\nHours: {csv}");
+        PictureFiles.Tell(folder, terminal);
     }
 
     /// <summary>The verdict and the answers.</summary>

@@ -3,6 +3,7 @@ using Thermal.Bridges;
 using Thermal.Choices;
 using Thermal.Cli.Json;
 using Thermal.Files;
+using Thermal.Reports;
 using Thermal.Trips;
 using Thermal.Words;
 
@@ -17,21 +18,22 @@ internal static class TripCommand
         var vehicle = new Option<string?>("--vehicle") { Description = "A vehicle file, or the name of a built-in vehicle, in place of the one the trip names.", HelpName = "FILE" };
         var changes = new Option<bool>("--changes") { Description = "Also try a list of single changes, each over the whole trip, and tell which helps most; takes some ten times as long." };
         var csv = new Option<string?>("--csv") { Description = "Write the hours as a table with commas.", HelpName = "FILE.csv" };
+        var pictures = new Option<string?>("--pictures") { Description = "A folder to write the pictures to, as SVG and as PNG; made if it is not there.", HelpName = "DIR" };
         Option<bool> json = SharedOptions.Json();
         Option<string> units = SharedOptions.Units();
         Option<string?> climates = SharedOptions.Climates();
-        var command = new Command("trip", "Reckon a trip hour by hour: warm? dry? how much fuel? do battery and water last?") { trip, vehicle, changes, csv, json, units, climates };
+        var command = new Command("trip", "Reckon a trip hour by hour: warm? dry? how much fuel? do battery and water last?") { trip, vehicle, changes, csv, pictures, json, units, climates };
         command.SetAction(parsed =>
         {
             Reading<TripCase> reading = TripOptions.Read(parsed.GetValue(trip), parsed.GetValue(vehicle), parsed.GetValue(climates));
             return reading.Value is not { } asked
                 ? Refusal.Of(reading.Problems, terminal)
-                : Run(asked, parsed.GetValue(changes), parsed.GetValue(csv), parsed.GetValue(json), SharedOptions.FiguresOf(parsed, units), terminal, clock);
+                : Run(asked, parsed.GetValue(changes), parsed.GetValue(csv), parsed.GetValue(pictures), parsed.GetValue(json), SharedOptions.FiguresOf(parsed, units), terminal, clock);
         });
         return command;
     }
 
-    private static int Run(TripCase asked, bool withChanges, string? csv, bool json, Figures figures, Terminal terminal, TimeProvider clock)
+    private static int Run(TripCase asked, bool withChanges, string? csv, string? folder, bool json, Figures figures, Terminal terminal, TimeProvider clock)
     {
         BridgeCache cache = new();
         TripResult found;
@@ -40,11 +42,14 @@ internal static class TripCommand
         TripAdvice? advice = withChanges ? Tried(found, cache, terminal, clock) : null;
         if (csv is not null && !WriteCsv(csv, found, terminal))
             return ExitCode.Refused;
-        TripAnswer answer = new(found, advice, csv);
+        IReadOnlyList<string>? pictures = folder is null ? [] : PictureFiles.WriteOrRefuse(folder, TripPictures.Of(found, figures), terminal);
+        if (pictures is null)
+            return ExitCode.Refused;
+        TripAnswer answer = new(found, advice, csv, pictures);
         if (json)
             JsonText.Write(terminal.Answers, top => TripJson.Write(top, answer, figures));
         else
-            TripPrint.Write(answer, figures, terminal);
+            TripPrint.Write(answer, folder, figures, terminal);
         return ExitCode.Computed;
     }
 

@@ -116,6 +116,7 @@ internal static class JsonKeys
         ("assumptions", "what was taken for granted on this trip"),
         ("limits", "what the methods leave out"),
         ("csv", "the table of hours that was written; null for none"),
+        ("pictures", "the pictures that were written"),
     ];
 
     private static readonly (string, string)[] Trips = [("trips", "the built-in trips as asked: key, vehicle, legs, habits, step, start")];

@@ -41,7 +41,8 @@ internal static class TripJson
             .Texts("cautions", TripCautions.Of(found.Asked))
             .Texts("assumptions", TripAssumptions.Of(found, figures))
             .Texts("limits", TripAssumptions.Limits)
-            .Text("csv", answer.Csv);
+            .Text("csv", answer.Csv)
+            .Texts("pictures", answer.Pictures);
     }
 
     private static void Tried(JsonText json, TripChangeItem item, TripResult found, Figures figures) => json

@@ -22,6 +22,10 @@ internal static class TripSection
             Tile.Write(report.Html, headline);
         report.Html.Add($"</div>\n");
         report.Html.List(TripFindings.Of(found, figures));
+        report.Html.Add($"<div class=\"pair\">\n");
+        foreach (Figure figure in TripPictures.Of(found, figures, BuildUpPictures.PairPx))
+            report.Show(figure.Name, figure.Picture);
+        report.Html.Add($"</div>\n");
         Table(report, TripTables.Days(found, figures));
         Table(report, TripDampTables.Book(found.Water, figures));
         Details(report, "What got wet: surfaces, build-ups, mould, metal",
