@@ -29,6 +29,11 @@ public sealed partial class RefusalTests
         { ["place", "davos", "--albedo", "7"], "--albedo" },
         { ["place", "davos", "--seed", "1.5"], "--seed" },
         { ["place", "--hedding"], "did you mean --heading" },
+        { ["trip", "ski-weak"], "ski-week" },
+        { ["trip", "ski-week", "--vehicle", "library-vn"], "library-van" },
+        { ["trip", "--vehicel"], "did you mean --vehicle" },
+        { ["trip", "cold-chamber", "--csv", "no/such/folder/hours.csv"], "hours.csv" },
+        { ["report", "--trip", "ski-weak"], "ski-week" },
         { ["assess", "no/such/file.yaml"], "no such file" },
     };
 

@@ -121,7 +121,7 @@ internal static class JsonKeys
 
     private static readonly (string, string)[] Trips = [("trips", "the built-in trips as asked: key, vehicle, legs, habits, step, start")];
 
-    private static readonly (string, string)[] New = [("file", "the vehicle file that was written")];
+    private static readonly (string, string)[] New = [("file", "the file that was written")];
 
     /// <summary>Keys at the top of a command's JSON with their meaning; empty for a command that writes none of its own.</summary>
     internal static IReadOnlyList<(string Key, string Meaning)> Of(string command) => command switch
