@@ -9,6 +9,9 @@ namespace Thermal.Charts;
 /// <summary>A trip's heat and charge: what the heater gives, the charge of the battery, and what is drawn and charged.</summary>
 public static class TripEnergyPicture
 {
+    // What is left of a charge when nothing runs any more.
+    private const double FlatBelowFraction = 0.005;
+
     /// <summary>Draws it; without a battery the heater alone.</summary>
     /// <param name="found">The trip.</param>
     /// <param name="palette">Colours.</param>
@@ -54,7 +57,7 @@ public static class TripEnergyPicture
         plot.Ground("");
         plot.Lines();
         (int From, int To)? first = null;
-        foreach ((int from, int to) in time.Spans.Where(span => Enumerable.Range(span.From, span.To - span.From).Any(i => found.Hours.ChargeFraction[i] <= 0)))
+        foreach ((int from, int to) in time.Spans.Where(span => Enumerable.Range(span.From, span.To - span.From).Any(i => found.Hours.ChargeFraction[i] < FlatBelowFraction)))
         {
             sheet.Line(plot.Frame.AcrossPx(from), plot.Data.Bottom - 2, plot.Frame.AcrossPx(to), plot.Data.Bottom - 2, sheet.Palette.Worse, 4);
             first ??= (from, to);

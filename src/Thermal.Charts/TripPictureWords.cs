@@ -11,7 +11,7 @@ internal static class TripPictureWords
 
     /// <summary>The legs with their begins, for someone who cannot see the strip above the plot.</summary>
     internal static string Legs(TripResult found) =>
-        string.Join("; ", found.Asked.Trip.Legs.Take(12).Select(leg => $"{leg.Name} from {TripTables.Moment(leg.StartLocal)}")) + ".";
+        Grammar.Capital(string.Join("; ", found.Asked.Trip.Legs.Take(12).Select(leg => $"{leg.Name} from {TripTables.Moment(leg.StartLocal)}"))) + ".";
 
     /// <summary>Values in the unit shown; NaN stays.</summary>
     internal static IReadOnlyList<double> Converted(IReadOnlyList<double> si, Shown shown, Figures figures) =>

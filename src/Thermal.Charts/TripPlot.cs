@@ -92,12 +92,24 @@ internal sealed class TripPlot : IDisposable
         sheet.Polyline(edge, rim, 1.2f);
     }
 
-    /// <summary>A line across at a value, with its words above its left end; drawn before the lines, which run over it.</summary>
+    /// <summary>The area below a line.</summary>
+    internal void Under(TripLine line, string fill)
+    {
+        float ground = frame.UpPx(0);
+        foreach (List<SKPoint> piece in Pieces(line).Where(piece => piece.Count > 1))
+            sheet.Area([new SKPoint(piece[0].X, ground), .. piece, new SKPoint(piece[^1].X, ground)], fill);
+    }
+
+    /// <summary>A line across at a value, drawn before the lines, which run over it; its words stand above it where the lines are farthest.</summary>
     internal void Mark(double value, string words)
     {
         float y = frame.UpPx(value);
         sheet.Line(Data.Left, y, Data.Right, y, sheet.Palette.Ink, 1.2f);
-        sheet.TextWithin(Data, words, Data.Left, y - 5 - Lettering.Small.Size < Data.Top ? y + 14 : y - 5, Lettering.Small, sheet.Palette.Muted);
+        float half = Lettering.Small.WidthOf(words) / 2 + 4, middle = y - 9 < Data.Top + 8 ? y + 10 : y - 9;
+        SKPoint[] all = [.. lines.SelectMany(Pieces).SelectMany(piece => piece)];
+        float[] places = [Data.Left + half, Data.MidX, Data.Right - half];
+        float Clear(float x) => all.Where(point => Math.Abs(point.X - x) <= half + 4).Select(point => Math.Abs(point.Y - middle)).DefaultIfEmpty(float.MaxValue).Min();
+        sheet.TextWithin(Data, words, places.MaxBy(Clear), middle + 4, Lettering.Small, sheet.Palette.Muted);
     }
 
     /// <summary>The mean of what is known over some hours; NaN where nothing is.</summary>

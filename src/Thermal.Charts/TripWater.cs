@@ -60,7 +60,7 @@ public static class TripWater
         double most = Math.Max(10, lines.Max(line => line.Values.Max()));
         using TripPlot plot = new(sheet, area, time, AxisScale.Rounded($"water on surfaces, {figures.Unit(Shown.WaterMass)}{time.Means}", 0, most, 4), lines, isFirst: false);
         plot.Ground("");
-        plot.Steps(lines[0].Values, sheet.Palette.Water[1], sheet.Palette.Water[2]);
+        plot.Under(lines[0], sheet.Palette.Water[1]);
         plot.Lines();
     }
 

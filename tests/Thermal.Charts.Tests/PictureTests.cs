@@ -108,6 +108,12 @@ public partial class PictureTests
         Assert.Throws<ArgumentOutOfRangeException>(() => HoursColder.Draw(ClimateSamples.AlpineYear, [], Palette.Light, UnitSet.Metric, width: 300));
         Assert.Throws<ArgumentOutOfRangeException>(() => SunOverDirection.Draw("x", ClimateSamples.PathsAt(47), 0, Palette.Light, UnitSet.Metric, width: 300));
         Assert.Throws<ArgumentOutOfRangeException>(() => SunOnSides.Draw(ClimateSamples.AnyHeading, Palette.Light, UnitSet.Metric, width: 300));
+        Assert.Throws<ArgumentOutOfRangeException>(() => TripTemperatures.Draw(TripSamples.SkiWeek, Palette.Light, UnitSet.Metric, width: 300));
+        Assert.Throws<ArgumentOutOfRangeException>(() => TripWater.Draw(TripSamples.SkiWeek, Palette.Light, UnitSet.Metric, width: 300));
+        Assert.Throws<ArgumentOutOfRangeException>(() => TripEnergyPicture.Draw(TripSamples.SkiWeek, Palette.Light, UnitSet.Metric, width: 300));
+        Assert.Throws<ArgumentOutOfRangeException>(() => TripWaterBook.Draw(TripSamples.SkiWeek, Palette.Light, UnitSet.Metric, width: 300));
+        Assert.Throws<ArgumentOutOfRangeException>(() => TripTanks.Draw(TripSamples.SkiWeek, Palette.Light, UnitSet.Metric, width: 300));
+        Assert.Throws<ArgumentOutOfRangeException>(() => TripTanks.Draw(TripSamples.Bare, Palette.Light, UnitSet.Metric));
     }
 
     private static double Share(SKBitmap bitmap, Func<SKColor, bool> counts) => (double)bitmap.Pixels.Count(counts) / bitmap.Pixels.Length;
