@@ -59,8 +59,8 @@ public class MovingHeatOfVehiclesTests
 
     /// <summary>
     /// Faces that see one another share their cold by radiation and are warmed by air alone. For the same operative temperature the air must
-    /// be warmer and the faces see a colder room: sides lose less than with the lumped film, fresh air carries more. In all −1 to −2.5 % was
-    /// found, up to 14 % at a part; printed. 4 %: a wrong coefficient moves it further.
+    /// be warmer and the faces see a colder room; a heater that blows brings more to floor and sides than the lumped film knows, and fresh air
+    /// carries more. In all +0 to +2.1 % was found, more at a part; printed. 4 %: a wrong coefficient moves it further.
     /// </summary>
     [Theory, MemberData(nameof(Names))]
     public void Convection_and_radiation_apart_hardly_move_the_heat_but_the_air_and_the_faces(string name)
@@ -75,7 +75,7 @@ public class MovingHeatOfVehiclesTests
             if (apart.Parts[p].Zone == living)
                 TestContext.Current.TestOutputHelper?.WriteLine(FormattableString.Invariant(
                     $"  {apart.Parts[p].Name}: {together.State.InnerFaceC[p]:F1} lumped, {separate.State.InnerFaceC[p]:F1} apart, heat {(separate.Ledger.PartsOutJ[p] / together.Ledger.PartsOutJ[p] - 1) * 100:F0} %"));
-        Assert.InRange(separate.HeaterW / together.HeaterW, 0.96, 1.0);
+        Assert.InRange(separate.HeaterW / together.HeaterW, 0.98, 1.04);
     }
 
     /// <summary>A metal roof on still insulation without heat from inside, under a clear sky.</summary>

@@ -65,7 +65,7 @@ internal sealed class HeatStepper
         Guard.InRange(drive.OutsideC, -90, 70, "°C");
         Guard.InRange(drive.SkyC, -150, 70, "°C");
         chains.Begin(stage, stageS, DrawnOut);
-        films.Set(drive, State);
+        films.Set(drive, State, HeaterW > 0 ? living : -1);
         rooms.Clear();
         for (int p = 0; p < stages.Length; p++) AddPart(p, drive);
         for (int z = 0; z < airs.Length; z++) AddRoom(z, stage, stageS, drive);
@@ -141,7 +141,7 @@ internal sealed class HeatStepper
         else rooms.SourceW[radiant] += drive.RadiantW[z];
         // Furnishings: a store with one face, eliminated like a part.
         double area = body.Rooms[z].FurnishingM2;
-        double toAir = area * (lumped ? 1 / SurfaceResistance.InsideM2KPerW(FlowDirection.Horizontal) : SurfaceResistance.InsideConvectiveWPerM2K(FlowDirection.Horizontal));
+        double toAir = area * (lumped ? 1 / SurfaceResistance.InsideM2KPerW(FlowDirection.Horizontal) : films.ConvectiveWPerM2K(z, SurfaceResistance.InsideConvectiveWPerM2K(FlowDirection.Horizontal)));
         double toRadiant = lumped ? 0 : area * Longwave.CoefficientWPerM2K(SurfaceResistance.UsualEmissivityFraction, State.FurnishingC[z], State.RadiantC[z]);
         furnishings[z].Face(toAir, toRadiant, drive.SunInsideW[z] * area / body.Rooms[z].InnerM2);
         double kelvinPerW = furnishings[z].KelvinPerW, freeC = furnishings[z].FreeC, between = toAir * kelvinPerW * toRadiant;

@@ -6,13 +6,17 @@ namespace Thermal.Trips.Heat;
 /// <remarks>
 /// Inside: convection by the way heat flows at the face at that moment (a floor warmer than its air warms it as a warm floor does),
 /// radiation to the radiant node of the room. Warm air stands under the roof: at faces over a room the air is warmer than the mean, at
-/// those under it colder by the same share of the difference to outside, while the room is warmer than outside. Outside: convection by
+/// those under it colder by the same share of the difference to outside, while the room is warmer than outside. A heater that blows stirs
+/// the air of the living space. Outside: convection by
 /// wind, longwave to sky and, for the rest of what the face sees, to surroundings at air temperature.
 /// </remarks>
 internal sealed class StageFilms
 {
     /// <summary>How much warmer the air is under the roof, and colder over the floor, than the mean, per kelvin above outside. Source: OURS, about 1 K each at 20 K.</summary>
     internal const double StandsAboveFactor = 0.05;
+
+    /// <summary>Least convection at the faces of the living space while its heater blows, W/(m²·K). Source: OURS, a fan of some ten room volumes an hour; still air alone would stand 8 to 10 K above the faces.</summary>
+    internal const double BlownWPerM2K = 4;
 
     private readonly Body body;
     private readonly bool lumped;
@@ -21,6 +25,7 @@ internal sealed class StageFilms
     private readonly FaceSide[] inner, outer;
     private readonly WeatherSide[] weather;
     private double windWPerM2K, lumpedWindWPerM2K;
+    private int blownRoom;
 
     internal StageFilms(Body body, double startC)
     {
@@ -48,8 +53,12 @@ internal sealed class StageFilms
     internal double TieSkyFactor { get; private set; }
 
     /// <summary>Sets all of them.</summary>
-    internal void Set(Drive drive, HeatState state)
+    /// <param name="drive">What acts.</param>
+    /// <param name="state">Temperatures of the stage before.</param>
+    /// <param name="blown">Index of the room whose air a heater stirs; -1 for none.</param>
+    internal void Set(Drive drive, HeatState state, int blown)
     {
+        blownRoom = blown;
         windWPerM2K = SurfaceResistance.OutsideConvectiveWPerM2K(drive.AirPastMPerS);
         double black = SurfaceResistance.UsualEmissivityFraction * SurfaceResistance.OutsideBlackWPerM2K;
         lumpedWindWPerM2K = windWPerM2K + black;
@@ -82,6 +91,9 @@ internal sealed class StageFilms
     internal static double ConvectiveWPerM2K(FlowDirection way, double airC, double faceC) => SurfaceResistance.InsideConvectiveWPerM2K(
         airC >= faceC || way == FlowDirection.Horizontal ? way : way == FlowDirection.Up ? FlowDirection.Down : FlowDirection.Up);
 
+    /// <summary>The same in a room, whose heater may blow, W/(m²·K).</summary>
+    internal double ConvectiveWPerM2K(int room, double stillWPerM2K) => room == blownRoom ? Math.Max(stillWPerM2K, BlownWPerM2K) : stillWPerM2K;
+
     private static double AtFaceC(double standsAbove, double airC, double outsideC) => airC + standsAbove * (airC - outsideC);
 
     private void SetFace(ref FaceSide side, Part part, int room, FlowDirection way, double frontC, double lumpedM2KPerW, double beforeM2KPerW, Drive drive, HeatState state)
@@ -95,7 +107,7 @@ internal sealed class StageFilms
         }
         double air = state.AirC[room];
         double above = way == FlowDirection.Horizontal || !(air > drive.OutsideC) ? 0 : way == FlowDirection.Up ? StandsAboveFactor : -StandsAboveFactor;
-        side.Set(area * ConvectiveWPerM2K(way, AtFaceC(above, air, drive.OutsideC), frontC),
+        side.Set(area * ConvectiveWPerM2K(room, ConvectiveWPerM2K(way, AtFaceC(above, air, drive.OutsideC), frontC)),
             area * Longwave.CoefficientWPerM2K(SurfaceResistance.UsualEmissivityFraction, frontC, state.RadiantC[room]), before, sun, above);
     }
 
