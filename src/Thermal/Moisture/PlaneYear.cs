@@ -89,7 +89,7 @@ internal sealed class PlaneYear
             VapourFlows flows = TautString.Solve(_spacingsM, _ceilingsPa[month], heldKgPerM2, _sourcesKgPerM2S[month],
                 _months[month].PermeabilityKgPerMSPa, pressuresPa, ratesKgPerM2S);
             double driesKgPerM2S = DryByAir(_dryingKgPerM2S[month], heldKgPerM2, ratesKgPerM2S);
-            double stepS = Advance(leftS, heldKgPerM2, ratesKgPerM2S);
+            double stepS = HeldWater.Advance(leftS, heldKgPerM2, ratesKgPerM2S);
             inKgPerM2 += flows.InKgPerM2S * stepS;
             outKgPerM2 += flows.OutKgPerM2S * stepS;
             driedKgPerM2 += driesKgPerM2S * stepS;
@@ -100,25 +100,6 @@ internal sealed class PlaneYear
         if (leftS > 0) throw new InvalidOperationException($"Month {month}: {leftS} s left after {2 * NodeCount} drying planes.");
         for (int node = 0; node < heldKgPerM2.Length; node++) gainKgPerM2[node] = heldKgPerM2[node] - gainKgPerM2[node];
         return new(AtFaces(month, heldKgPerM2), AtFaces(month, gainKgPerM2), inKgPerM2, outKgPerM2, Sum(_sourcesKgPerM2S[month]) * _months[month].LengthS - driedKgPerM2);
-    }
-
-    /// <summary>Moves the water on to the month's end or to the moment the first plane runs dry; returns the time taken, s.</summary>
-    private static double Advance(double leftS, double[] heldKgPerM2, double[] ratesKgPerM2S)
-    {
-        double stepS = leftS;
-        int dries = -1;
-        for (int node = 1; node < heldKgPerM2.Length - 1; node++)
-        {
-            if (ratesKgPerM2S[node] >= 0 || heldKgPerM2[node] + ratesKgPerM2S[node] * stepS > 0) continue;
-            stepS = heldKgPerM2[node] / -ratesKgPerM2S[node];
-            dries = node;
-        }
-        for (int node = 1; node < heldKgPerM2.Length - 1; node++)
-        {
-            double endKgPerM2 = heldKgPerM2[node] + ratesKgPerM2S[node] * stepS;
-            heldKgPerM2[node] = node == dries || endKgPerM2 < 0 ? 0 : endKgPerM2; // below zero by rounding only: a tie with the plane that dries
-        }
-        return stepS;
     }
 
     /// <summary>
