@@ -85,6 +85,7 @@ internal sealed class TripCourse
             if (from >= asked.Trip.Legs[Facts.Leg].EndLocal) Begin(Facts.Leg + 1);
             int leg = Facts.Leg;
             RunHour(hour, from, end);
+            Facts.Damp.CloseHour();
             Hours.Close(hour, (end - from).TotalSeconds, leg, Facts);
             if (hour % 24 == 23) progress?.Invoke((hour + 1.0) / Hours.HoursCount);
         }

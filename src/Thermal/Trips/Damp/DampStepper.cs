@@ -1,157 +1,204 @@
 using Thermal.Air;
 using Thermal.Envelope;
 using Thermal.Trips.Heat;
+using Thermal.Zones;
 
 namespace Thermal.Trips.Damp;
 
-/// <summary>Water in the air of the rooms and on their faces, in step with the heat.</summary>
+/// <summary>Water in the air of the rooms, on their faces, in textiles and linings, and inside the build-ups, in step with the heat.</summary>
 /// <remarks>
-/// Done once a step, after the second stage of the heat, implicit in time. Water settles where the room's humidity ratio is above that of saturation at
-/// the face (over ice below 0 °C), dries off while there is any; no more dries than is there. Textiles, ribs and the inside of build-ups are left out
-/// so far. Carried water: h_c/c_p per unit of humidity ratio (Lewis factor 1); behind an inside cover only the air that gets past it.
+/// Same scheme and stages as <see cref="HeatStepper"/>; a stage is done after that of the heat, with its temperatures. Water settles where
+/// the room's humidity ratio is above that of saturation at the face (over ice below 0 °C) and dries off while there is any; in no stage more dries
+/// than is there. Carried water: h_c/c_p per unit of humidity ratio (Lewis factor 1); behind an inside cover and behind things only the air that gets
+/// there. Air behind linings leaves its water on the plane it reaches, where the hourly account of the build-up holds it. What the account
+/// draws from a room or gives to it flows in the hour that follows. Ribs, bolts and edges have no area: they take no water, their coldest
+/// temperature tells whether they are wet. Outer faces of partitions take none either. Nothing is allocated in a stage.
 /// </remarks>
 internal sealed class DampStepper
 {
-    private const double WaterJPerKg = MoistAir.EvaporationHeatJPerKg;
-    private const double RunOffFromKgPerM2 = 0.1;
-    private const int MostRounds = 60;
-    private const double SettledRatio = 1e-12;
-
     private readonly Body body;
-    private readonly double[] airKg, before, flowKgPerS, inKgPerS, bareKgPerS, carryKgPerS, saturated;
+    private readonly double[] airKg, startOfStep, filmKgPerS, drawnKg, drawnKgPerS;
     private readonly double startRatio;
+    private readonly WetPlaces places;
+    private readonly RatioSystem rooms;
+    private readonly FaceWater faces;
+    private readonly Buffer[] buffers;
+    private double airPressurePa;
 
     /// <param name="body">The body.</param>
-    /// <param name="startRatioKgPerKg">Humidity ratio of all rooms at the start, kg/kg.</param>
+    /// <param name="startRatioKgPerKg">Humidity ratio of all rooms at the start, kg/kg; textiles and linings are in balance with it, at most saturated.</param>
     /// <param name="startC">Temperature of everything at the start, °C.</param>
-    /// <param name="airPressurePa">Air pressure, Pa.</param>
+    /// <param name="airPressurePa">Air pressure at the start, Pa.</param>
     internal DampStepper(Body body, double startRatioKgPerKg, double startC, double airPressurePa)
     {
-        (this.body, startRatio) = (body, startRatioKgPerKg);
-        int rooms = body.Rooms.Length, parts = body.Parts.Length;
-        double density = MoistAir.DryAirDensityKgPerM3(startC, 0, airPressurePa);
-        airKg = [.. body.Vehicle.Zones.Select(zone => zone.VolumeM3 * density)];
-        bareKgPerS = [.. body.Parts.Select(part => SurfaceResistance.InsideConvectiveWPerM2K(SurfaceResistance.DirectionOf(part.TiltDeg)) * part.AreaM2 / MoistAir.DryAirSpecificHeatJPerKgK)];
-        (before, flowKgPerS, inKgPerS, RatioKgPerKg) = (new double[rooms], new double[rooms], new double[rooms], new double[rooms]);
-        (carryKgPerS, saturated, LiquidKg, FrostKg) = (new double[parts], new double[parts], new double[parts], new double[parts]);
-        (SettledKg, RunOffKg, MeltedKg) = (new double[parts], new double[parts], new double[parts]);
+        (this.body, startRatio, this.airPressurePa) = (body, startRatioKgPerKg, airPressurePa);
+        int n = body.Rooms.Length, parts = body.Parts.Length;
+        // The air of the rooms weighs in the balance of water what it weighs in that of heat.
+        airKg = [.. body.Rooms.Select(room => room.AirJPerK / MoistAir.DryAirSpecificHeatJPerKgK)];
+        (startOfStep, RatioKgPerKg, drawnKg, drawnKgPerS, filmKgPerS) = (new double[n], new double[n], new double[n], new double[n], new double[parts]);
         Array.Fill(RatioKgPerKg, startRatioKgPerKg);
+        (rooms, faces) = (new(n), new(body.Parts));
+        BuildUps = [.. Enumerable.Range(0, parts).Where(p => body.Parts[p].Layers is not null).Select(p => new BuildUpAccount(body, p))];
+        buffers = [.. Buffer.Of(body, airPressurePa)];
+        foreach (Buffer buffer in buffers) buffer.Start(startRatioKgPerKg, startC, airPressurePa);
+        places = new(parts + BuildUps.Length);
+        for (int p = 0; p < parts; p++) places.Room[p] = body.Parts[p].Zone;
+        for (int i = 0; i < BuildUps.Length; i++)
+        {
+            places.Room[parts + i] = BuildUps[i].Room;
+            places.CarryKgPerS[parts + i] = BuildUps[i].AirM3PerS * RoomDensityKgPerM3(BuildUps[i].Room);
+        }
     }
-
-    /// <summary>Does one stage and sets the heat of water in the drive for the next.</summary>
-    internal void Stage(int stage, double stepS, HeatState heat, Drive drive, DampDrive damp)
-    {
-        if (stage == 0) return;
-        Prepare(heat, drive, damp);
-        RatioKgPerKg.CopyTo(before, 0);
-        for (int round = 0; round < MostRounds && Round(stepS, drive, damp) > SettledRatio; round++) { }
-        Array.Clear(inKgPerS);
-        Settle(stepS, heat, drive);
-        Balance(stepS, drive, damp);
-        Ledger.InAirKg = Ledger.OnFacesKg = 0;
-        for (int z = 0; z < airKg.Length; z++) Ledger.InAirKg += airKg[z] * (RatioKgPerKg[z] - startRatio);
-        for (int p = 0; p < LiquidKg.Length; p++) Ledger.OnFacesKg += LiquidKg[p] + FrostKg[p];
-    }
-
 
     /// <summary>Humidity ratio of each room, kg/kg.</summary>
     internal double[] RatioKgPerKg { get; }
     /// <summary>Liquid water on the inner face of each part, kg.</summary>
-    internal double[] LiquidKg { get; }
+    internal double[] LiquidKg => faces.LiquidKg;
     /// <summary>Frost on it, kg.</summary>
-    internal double[] FrostKg { get; }
+    internal double[] FrostKg => faces.FrostKg;
     /// <summary>All that settled on it, kg.</summary>
-    internal double[] SettledKg { get; }
+    internal double[] SettledKg => faces.SettledKg;
     /// <summary>All that ran off, kg.</summary>
-    internal double[] RunOffKg { get; }
+    internal double[] RunOffKg => faces.RunOffKg;
     /// <summary>All frost that melted on it, kg.</summary>
-    internal double[] MeltedKg { get; }
+    internal double[] MeltedKg => faces.MeltedKg;
+    /// <summary>Accounts of the build-ups, in the order of their parts.</summary>
+    internal BuildUpAccount[] BuildUps { get; }
     /// <summary>What has flowed since the start.</summary>
     internal DampLedger Ledger { get; } = new();
+    /// <summary>Heat of water on faces that the heat model is given in the step that follows, J.</summary>
+    internal double OwedJ => faces.OwedJ;
 
-    private void Prepare(HeatState heat, Drive drive, DampDrive damp)
+    /// <summary>Does one stage and sets the heat of water in the drive for the next.</summary>
+    /// <param name="stage">0 or 1, after the same stage of the heat.</param>
+    /// <param name="stepS">Length of the step, s.</param>
+    /// <param name="heat">Temperatures of the stage.</param>
+    /// <param name="drive">What acted in it; the heat of water there is what the heat was stepped with.</param>
+    /// <param name="damp">Vapour.</param>
+    internal void Stage(int stage, double stepS, HeatState heat, Drive drive, DampDrive damp)
     {
-        for (int p = 0; p < body.Parts.Length; p++)
-        {
-            Part part = body.Parts[p];
-            Covering? cover = drive.CoverOn[p] >= 0 ? part.Coverings[drive.CoverOn[p]] : null;
-            carryKgPerS[p] = cover is { Side: CoveringSide.Inside } ? cover.EdgeLeakM3PerM2H * part.AreaM2 / 3600 * airKg[part.Zone] / body.Vehicle.Zones[part.Zone].VolumeM3 : bareKgPerS[p];
-            saturated[p] = MoistAir.HumidityRatioUncheckedKgPerKg(SaturationPressure.PairUncheckedPa(heat.InnerFaceC[p]), damp.AirPressurePa);
-        }
+        double weightS = HeatStepper.WeightFraction(stage) * stepS, stageS = HeatStepper.StageFactor * stepS;
+        airPressurePa = damp.AirPressurePa;
+        rooms.Clear();
+        SetRooms(stage, stageS, drive, damp);
+        SetPlaces(weightS, heat, drive);
+        foreach (Buffer buffer in buffers)
+            buffer.Enter(stage, stageS, FilmOf(buffer), buffer.Part < 0 ? heat.FurnishingC[buffer.Room] : heat.InnerFaceC[buffer.Part], airPressurePa, rooms);
+        rooms.Solve(places, RatioKgPerKg);
+        foreach (Buffer buffer in buffers) buffer.Take(RatioKgPerKg[buffer.Room]);
+        TakeWater(weightS, HeatStepper.WeightFraction(1 - stage) * stepS, stepS, heat, drive, damp);
+        Count(weightS, drive, damp);
+        if (stage == 1) EndStep();
     }
 
-    /// <summary>One round over rooms and faces: what settles or dries off at each face, then each room with that; returns the largest change.</summary>
-    private double Round(double stepS, Drive drive, DampDrive damp)
+    /// <summary>Closes an hour, or what has passed of it: wetting and drying inside the build-ups with its mean temperatures and vapour.</summary>
+    internal void CloseHour()
+    {
+        foreach (BuildUpAccount account in BuildUps)
+        {
+            (double inKg, double outKg) = account.Close(airPressurePa);
+            drawnKg[account.Room] += inKg;
+            if (account.OtherRoom >= 0) drawnKg[account.OtherRoom] -= outKg;
+            else Ledger.ThroughSkinKg += outKg;
+        }
+        for (int z = 0; z < drawnKg.Length; z++) drawnKgPerS[z] = drawnKg[z] / 3600;
+        Stand();
+    }
+
+    private void SetRooms(int stage, double stageS, Drive drive, DampDrive damp)
     {
         for (int z = 0; z < airKg.Length; z++)
         {
-            flowKgPerS[z] = airKg[z] / stepS + drive.OutsideAirKgPerS[z];
-            inKgPerS[z] = airKg[z] / stepS * before[z] + drive.OutsideAirKgPerS[z] * damp.OutsideRatioKgPerKg + damp.SourceKgPerS[z];
+            if (stage == 0) startOfStep[z] = RatioKgPerKg[z];
+            rooms.Exchange(z, airKg[z] / stageS, startOfStep[z] + HeatStepper.DrawnOut * (RatioKgPerKg[z] - startOfStep[z]) * stage);
+            rooms.Exchange(z, drive.OutsideAirKgPerS[z], damp.OutsideRatioKgPerKg);
+            rooms.Give(z, damp.SourceKgPerS[z] - drawnKgPerS[z]);
         }
-        for (int i = 0; i < body.Passages.Length; i++)
-        {
-            (int from, int to) = (body.Passages[i].From, body.Passages[i].To);
-            flowKgPerS[from] += drive.LinkAirKgPerS[i];
-            flowKgPerS[to] += drive.LinkAirKgPerS[i];
-            inKgPerS[from] += drive.LinkAirKgPerS[i] * RatioKgPerKg[to];
-            inKgPerS[to] += drive.LinkAirKgPerS[i] * RatioKgPerKg[from];
-        }
-        for (int p = 0; p < LiquidKg.Length; p++)
-        {
-            int room = body.Parts[p].Zone;
-            double heldKg = LiquidKg[p] + FrostKg[p], wantedKg = carryKgPerS[p] * (RatioKgPerKg[room] - saturated[p]) * stepS;
-            if (wantedKg < -heldKg) inKgPerS[room] += heldKg / stepS;
-            else if (wantedKg > 0 || heldKg > 0)
-            {
-                flowKgPerS[room] += carryKgPerS[p];
-                inKgPerS[room] += carryKgPerS[p] * saturated[p];
-            }
-        }
-        double change = 0;
-        for (int z = 0; z < airKg.Length; z++)
-        {
-            double ratio = inKgPerS[z] / flowKgPerS[z];
-            change = Math.Max(change, Math.Abs(ratio - RatioKgPerKg[z]));
-            RatioKgPerKg[z] = ratio;
-        }
-        return change;
+        for (int i = 0; i < body.Passages.Length; i++) rooms.Couple(body.Passages[i].From, body.Passages[i].To, drive.LinkAirKgPerS[i]);
     }
 
-    /// <summary>The air of each room from what really flowed, so that what the rounds left open is not lost.</summary>
-    private void Balance(double stepS, Drive drive, DampDrive damp)
+    private void SetPlaces(double weightS, HeatState heat, Drive drive)
     {
-        for (int i = 0; i < body.Passages.Length; i++)
+        int parts = body.Parts.Length;
+        for (int p = 0; p < parts; p++)
         {
-            (int from, int to) = (body.Passages[i].From, body.Passages[i].To);
-            double kgPerS = drive.LinkAirKgPerS[i] * (RatioKgPerKg[to] - RatioKgPerKg[from]);
-            inKgPerS[from] += kgPerS;
-            inKgPerS[to] -= kgPerS;
+            places.CarryKgPerS[p] = filmKgPerS[p] = CarryKgPerS(body.Parts[p], drive.CoverOn[p], heat.AirC[body.Parts[p].Zone], heat.InnerFaceC[p]);
+            Set(p, heat.InnerFaceC[p], (faces.LiquidKg[p] + faces.FrostKg[p]) / weightS);
         }
-        for (int z = 0; z < airKg.Length; z++)
+        for (int i = 0; i < BuildUps.Length; i++)
         {
-            double airedKgPerS = drive.OutsideAirKgPerS[z] * (RatioKgPerKg[z] - damp.OutsideRatioKgPerKg);
-            Ledger.SourceKg += damp.SourceKgPerS[z] * stepS;
-            Ledger.AiredKg += airedKgPerS * stepS;
-            RatioKgPerKg[z] = before[z] + (inKgPerS[z] + damp.SourceKgPerS[z] - airedKgPerS) * stepS / airKg[z];
+            BuildUpAccount account = BuildUps[i];
+            if (account.AirFace >= 0) Set(parts + i, heat.LayerFacesC[account.PartIndex][account.AirFace], account.HeldKgPerM2[account.AirNode] * account.AreaM2 / weightS);
+        }
+
+        void Set(int place, double atC, double driesAtMostKgPerS)
+        {
+            places.SaturatedKgPerKg[place] = MoistAir.HumidityRatioUncheckedKgPerKg(SaturationPressure.PairUncheckedPa(atC), airPressurePa);
+            places.DriesAtMostKgPerS[place] = driesAtMostKgPerS;
         }
     }
 
-    private void Settle(double stepS, HeatState heat, Drive drive)
+    /// <summary>Water carried to a face per unit of humidity ratio, kg/s: as in the steady balance, with the convection of the moment.</summary>
+    private double CarryKgPerS(Part part, int coverOn, double airC, double faceC)
     {
-        for (int p = 0; p < LiquidKg.Length; p++)
+        double area = part.AreaM2 * part.Films.FaceFactor;
+        double bare = area * StageFilms.ConvectiveWPerM2K(SurfaceResistance.DirectionOf(part.TiltDeg), airC, faceC) / MoistAir.DryAirSpecificHeatJPerKgK;
+        double airM3PerM2H = coverOn >= 0 && part.Coverings[coverOn] is { Side: CoveringSide.Inside } cover ? cover.EdgeLeakM3PerM2H
+            : part.Kind == SurfaceKind.Behind ? Shell.AirBehindThingsM3PerM2H : double.PositiveInfinity;
+        double getsThere = airM3PerM2H / 3600 * RoomDensityKgPerM3(part.Zone) * part.AreaM2;
+        return double.IsPositiveInfinity(getsThere) ? bare : bare * getsThere / (bare + getsThere);
+    }
+
+    private double RoomDensityKgPerM3(int room) => airKg[room] / body.Vehicle.Zones[room].VolumeM3;
+
+    private double FilmOf(Buffer buffer) => buffer.Part >= 0 ? filmKgPerS[buffer.Part] * buffer.AreaM2 / body.Parts[buffer.Part].AreaM2
+        : buffer.AreaM2 * SurfaceResistance.InsideConvectiveWPerM2K(FlowDirection.Horizontal) / MoistAir.DryAirSpecificHeatJPerKgK;
+
+    private void TakeWater(double weightS, double nextWeightS, double stepS, HeatState heat, Drive drive, DampDrive damp)
+    {
+        int parts = body.Parts.Length;
+        for (int p = 0; p < parts; p++)
         {
-            double heldKg = LiquidKg[p] + FrostKg[p], movedKg = carryKgPerS[p] * (RatioKgPerKg[body.Parts[p].Zone] - saturated[p]) * stepS;
-            if (movedKg < 0) movedKg = Math.Max(movedKg, -heldKg);
-            drive.LatentW[p] = movedKg * WaterJPerKg / stepS;
-            inKgPerS[body.Parts[p].Zone] -= movedKg / stepS;
-            SettledKg[p] += Math.Max(0, movedKg);
-            double kg = heldKg + movedKg, limitKg = RunOffFromKgPerM2 * body.Parts[p].AreaM2;
-            bool freezes = heat.InnerFaceC[p] < 0;
-            if (!freezes) MeltedKg[p] += FrostKg[p];
-            double ranOff = freezes ? 0 : Math.Max(0, kg - limitKg);
-            RunOffKg[p] += ranOff;
-            Ledger.RunOffKg += ranOff;
-            (LiquidKg[p], FrostKg[p]) = freezes ? (0.0, kg) : (kg - ranOff, 0.0);
+            faces.Take(p, heat.InnerFaceC[p], places.RateKgPerS[p], weightS, drive);
+            faces.Forecast(p, heat.InnerFaceC[p], places, airPressurePa, stepS, nextWeightS, drive);
         }
+        for (int i = 0; i < BuildUps.Length; i++)
+        {
+            BuildUpAccount account = BuildUps[i];
+            if (account.AirFace >= 0) account.TakeByAir(places.RateKgPerS[parts + i] * weightS);
+            account.Take(weightS, heat.LayerFacesC[account.PartIndex], VapourPa(account.Room), account.OtherRoom >= 0 ? VapourPa(account.OtherRoom) : damp.OutsidePa);
+        }
+    }
+
+    private double VapourPa(int room) => airPressurePa * RatioKgPerKg[room] / (MoistAir.MolarMassRatio + RatioKgPerKg[room]);
+
+    private void Count(double weightS, Drive drive, DampDrive damp)
+    {
+        for (int z = 0; z < airKg.Length; z++)
+        {
+            Ledger.SourceKg += weightS * damp.SourceKgPerS[z];
+            Ledger.AiredKg += weightS * drive.OutsideAirKgPerS[z] * (RatioKgPerKg[z] - damp.OutsideRatioKgPerKg);
+            drawnKg[z] -= weightS * drawnKgPerS[z];
+        }
+    }
+
+    private void EndStep()
+    {
+        for (int p = 0; p < body.Parts.Length; p++) Ledger.RunOffKg += faces.RunOff(p);
+        Stand();
+    }
+
+    /// <summary>Where the water is now. What an account holds but has not yet drawn from its room still counts as in the room.</summary>
+    private void Stand()
+    {
+        Ledger.InAirKg = Ledger.OnFacesKg = Ledger.InTextilesKg = Ledger.InBuildUpsKg = 0;
+        for (int z = 0; z < airKg.Length; z++)
+        {
+            Ledger.InAirKg += airKg[z] * (RatioKgPerKg[z] - startRatio);
+            Ledger.InBuildUpsKg -= drawnKg[z];
+        }
+        for (int p = 0; p < body.Parts.Length; p++) Ledger.OnFacesKg += faces.LiquidKg[p] + faces.FrostKg[p];
+        foreach (Buffer buffer in buffers) Ledger.InTextilesKg += buffer.GainKg;
+        foreach (BuildUpAccount account in BuildUps) Ledger.InBuildUpsKg += account.HeldKg;
     }
 }

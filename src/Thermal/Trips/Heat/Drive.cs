@@ -9,6 +9,7 @@ internal sealed class Drive
         SunUptakeW = new double[parts];
         SunInsideW = new double[rooms];
         LatentW = new double[parts];
+        LatentWPerK = new double[parts];
         TieLatentW = new double[body.Ties.Length];
         CoverOn = new int[parts];
         ConvectiveW = new double[rooms];
@@ -34,6 +35,8 @@ internal sealed class Drive
     internal double[] SunInsideW;
     /// <summary>Heat of water settling (+) or drying off (−) on the inner face of each part, W.</summary>
     internal double[] LatentW;
+    /// <summary>By how much that falls per kelvin the face is warmer than 0 °C, W/K, 0 or more: <see cref="LatentW"/> then is the heat at 0 °C.</summary>
+    internal double[] LatentWPerK;
     /// <summary>The same at ties, W: given to the room's air.</summary>
     internal double[] TieLatentW;
     /// <summary>Index of the cover that is on at each part's opening; -1 none.</summary>

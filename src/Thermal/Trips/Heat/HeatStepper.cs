@@ -17,7 +17,7 @@ internal sealed class HeatStepper
     /// <summary>γ of the scheme.</summary>
     internal static readonly double StageFactor = 1 - 1 / Math.Sqrt(2);
     // The second stage starts from the step's start plus the first stage's change times this: (1 − γ)/γ.
-    private static readonly double DrawnOut = (1 - StageFactor) / StageFactor;
+    internal static readonly double DrawnOut = (1 - StageFactor) / StageFactor;
 
     private readonly Body body;
     private readonly ChainBank chains;
@@ -96,7 +96,7 @@ internal sealed class HeatStepper
             outerWPerK += outer.AirWPerK + outer.RadiantWPerK;
             outerW += drive.SunUptakeW[p] + outer.ToFaceW - outer.AirWPerK * outer.StandsAboveFactor * drive.OutsideC;
         }
-        s.Set(chains.InnerWPerK[p] + inner.AirWPerK + inner.RadiantWPerK, chains.AcrossWPerK[p], outerWPerK, innerW, outerW);
+        s.Set(chains.InnerWPerK[p] + inner.AirWPerK + inner.RadiantWPerK + drive.LatentWPerK[p], chains.AcrossWPerK[p], outerWPerK, innerW, outerW);
         AddSide(inner, part.Zone, s.InnerKPerW, s.InnerC, drive.OutsideC);
         if (part.OtherZone < 0) return;
         AddSide(films.Outer[p], part.OtherZone, s.OuterKPerW, s.OuterC, drive.OutsideC);
@@ -230,7 +230,7 @@ internal sealed class HeatStepper
         for (int p = 0; p < stages.Length; p++)
         {
             sun += drive.SunUptakeW[p];
-            latent += drive.LatentW[p];
+            latent += drive.LatentW[p] - drive.LatentWPerK[p] * State.InnerFaceC[p];
             if (body.Parts[p].OtherZone < 0) Ledger.PartsOutJ[p] += weightS * films.Weather[p].OutW(films.OuterFrontC[p]);
         }
         for (int i = 0; i < body.Ties.Length; i++)
