@@ -11,7 +11,7 @@ namespace Thermal.Trips.Damp;
 /// so it is forecast: what it was in the stage before, falling with the warmth of the face as saturation there says (implicit, hence stable at any
 /// step). Frost on a face above 0 °C melts and water on one below freezes by the heat that a conductance to 0 °C carries; so much changes as that heat
 /// allows. What forecast and water differ by is given in the step that follows: heat and water never drift apart.
-/// Source: heats of evaporation and fusion by ASHRAE-F, chapter 1; the scheme OURS.
+/// Source: ASHRAE-F, chapter 1, heats of evaporation and fusion; the scheme is our own.
 /// </remarks>
 internal sealed class FaceWater
 {
