@@ -50,6 +50,22 @@ public class MovingDampTests
         Assert.Equal(0, damp.Ledger.ClosureKg, 1e-15);
     }
 
+    /// <summary>
+    /// Closed room, faces as warm as the air at 10 °C: the plate takes what is above saturation through its film, fog what is left. At rest all that is
+    /// given off has settled, and the air stands above saturation only by what keeps both flowing: S/(m/60 s + K).
+    /// </summary>
+    [Fact]
+    public void What_the_air_can_no_longer_hold_falls_out_of_it()
+    {
+        (Body body, HeatState held, Drive drive, DampDrive vapour) = Plate(20, 1e-4);
+        drive.OutsideAirKgPerS[0] = 0;
+        double saturated = RatioKgPerKg(610.5 * Math.Exp(17.269 * 20 / 257.3)), carry = 2.5 * 3 / 1006;
+        DampStepper damp = new DampStepper(body, saturated, 20, SeaPa).Run(held, drive, vapour, 120, 60);
+        double above = 1e-4 / (DryAirKg(10) / 60 + carry);
+        Assert.Equal(1, damp.RatioKgPerKg[0] / (saturated + above), 1e-9);
+        Assert.Equal(1, damp.LiquidKg[0] / (1e-4 * 7200 - above * DryAirKg(10) - damp.Ledger.InTextilesKg), 1e-9);
+    }
+
     [Fact]
     public void Halving_the_step_quarters_the_error()
     {

@@ -64,6 +64,7 @@ internal sealed class TripCourse
         Hours = new(asked, body);
         Energy = new(asked.Case.Tanks.Count, asked.Case.Pipes.Count);
         Wet = new(asked, body);
+        (Means, Insides, Mould, Metal) = (new(body), new(body, Facts.Damp.BuildUps), new(body, Facts.Damp.BuildUps), new(body, Facts.Damp.BuildUps));
     }
 
     internal StepFacts Facts { get; }
@@ -72,6 +73,10 @@ internal sealed class TripCourse
     internal ComfortBook Comfort { get; } = new();
     internal SumBook Sums { get; } = new();
     internal WetBook Wet { get; }
+    internal InsideBook Insides { get; }
+    internal MouldBook Mould { get; }
+    internal MetalBook Metal { get; }
+    private HourMeans Means { get; }
 
     /// <summary>Goes through it.</summary>
     /// <exception cref="OperationCanceledException">Cancelled.</exception>
@@ -85,7 +90,7 @@ internal sealed class TripCourse
             if (from >= asked.Trip.Legs[Facts.Leg].EndLocal) Begin(Facts.Leg + 1);
             int leg = Facts.Leg;
             RunHour(hour, from, end);
-            Facts.Damp.CloseHour();
+            CloseHour(end);
             Hours.Close(hour, (end - from).TotalSeconds, leg, Facts);
             if (hour % 24 == 23) progress?.Invoke((hour + 1.0) / Hours.HoursCount);
         }
@@ -113,9 +118,20 @@ internal sealed class TripCourse
                 Comfort.Take(Facts);
                 Sums.Take(Facts);
                 Wet.Take(Facts);
+                Means.Take(Facts);
             }
             at = until;
         }
+    }
+
+    private void CloseHour(DateTime end)
+    {
+        Facts.Damp.CloseHour();
+        Means.Close();
+        Insides.Close(end);
+        Mould.Close(Means);
+        Metal.Close(Means);
+        Means.Clear();
     }
 
     private void Begin(int index)

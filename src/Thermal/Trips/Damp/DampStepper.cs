@@ -12,11 +12,16 @@ namespace Thermal.Trips.Damp;
 /// than is there. Carried water: h_c/c_p per unit of humidity ratio (Lewis factor 1); behind an inside cover and behind things only the air that gets
 /// there. Air behind linings leaves its water on the plane it reaches, where the hourly account of the build-up holds it. What the account
 /// draws from a room or gives to it flows in the hour that follows. Ribs, bolts and edges have no area: they take no water, their coldest
-/// temperature tells whether they are wet. Outer faces of partitions take none either. Nothing is allocated in a stage.
+/// temperature tells whether they are wet. Outer faces of partitions take none either. What
+/// the air of a room can no longer hold falls out of it as fog on the lowest face. Nothing is allocated in a stage.
 /// </remarks>
 internal sealed class DampStepper
 {
+    /// <summary>Time in which what the air can no longer hold falls out of it, s. Source: OURS, droplets settle or meet a face within minutes.</summary>
+    private const double FogFallsS = 60;
+
     private readonly Body body;
+    private readonly int[] fogFallsOn;
     private readonly double[] airKg, startOfStep, filmKgPerS, drawnKg, drawnKgPerS;
     private readonly double startRatio;
     private readonly WetPlaces places;
@@ -41,7 +46,13 @@ internal sealed class DampStepper
         BuildUps = [.. Enumerable.Range(0, parts).Where(p => body.Parts[p].Layers is not null).Select(p => new BuildUpAccount(body, p))];
         buffers = [.. Buffer.Of(body, airPressurePa)];
         foreach (Buffer buffer in buffers) buffer.Start(startRatioKgPerKg, startC, airPressurePa);
-        places = new(parts + BuildUps.Length);
+        places = new(parts + BuildUps.Length + n);
+        fogFallsOn = [.. Enumerable.Range(0, n).Select(FogFallsOn)];
+        for (int z = 0; z < n; z++)
+        {
+            places.Room[FogPlace(z)] = z;
+            places.CarryKgPerS[FogPlace(z)] = fogFallsOn[z] < 0 ? 0 : airKg[z] / FogFallsS;
+        }
         for (int p = 0; p < parts; p++) places.Room[p] = body.Parts[p].Zone;
         for (int i = 0; i < BuildUps.Length; i++)
         {
@@ -117,8 +128,16 @@ internal sealed class DampStepper
         for (int i = 0; i < body.Passages.Length; i++) rooms.Couple(body.Passages[i].From, body.Passages[i].To, drive.LinkAirKgPerS[i]);
     }
 
+    private int FogPlace(int room) => body.Parts.Length + BuildUps.Length + room;
+
+    /// <summary>The face that lies lowest in a room, the largest of equals; -1 where no face looks into it from inside.</summary>
+    private int FogFallsOn(int room) => Enumerable.Range(0, body.Parts.Length).Where(p => body.Parts[p].Zone == room)
+        .OrderByDescending(p => body.Parts[p].TiltDeg).ThenByDescending(p => body.Parts[p].AreaM2).Prepend(-1).Take(2).Last();
+
     private void SetPlaces(double weightS, HeatState heat, Drive drive)
     {
+        for (int z = 0; z < airKg.Length; z++)
+            places.SaturatedKgPerKg[FogPlace(z)] = MoistAir.HumidityRatioUncheckedKgPerKg(SaturationPressure.OverWaterUncheckedPa(heat.AirC[z]), airPressurePa);
         int parts = body.Parts.Length;
         for (int p = 0; p < parts; p++)
         {
@@ -159,7 +178,8 @@ internal sealed class DampStepper
         int parts = body.Parts.Length;
         for (int p = 0; p < parts; p++)
         {
-            faces.Take(p, heat.InnerFaceC[p], places.RateKgPerS[p], weightS, drive);
+            int room = body.Parts[p].Zone;
+            faces.Take(p, heat.InnerFaceC[p], places.RateKgPerS[p] + (fogFallsOn[room] == p ? places.RateKgPerS[FogPlace(room)] : 0), weightS, drive);
             faces.Forecast(p, heat.InnerFaceC[p], places, airPressurePa, stepS, nextWeightS, drive);
         }
         for (int i = 0; i < BuildUps.Length; i++)
