@@ -63,7 +63,7 @@ public class MovingDampTests
         DampStepper damp = new DampStepper(body, saturated, 20, SeaPa).Run(held, drive, vapour, 120, 60);
         double above = 1e-4 / (DryAirKg(10) / 60 + carry);
         Assert.Equal(1, damp.RatioKgPerKg[0] / (saturated + above), 1e-9);
-        Assert.Equal(1, damp.LiquidKg[0] / (1e-4 * 7200 - above * DryAirKg(10) - damp.Ledger.InTextilesKg), 1e-9);
+        Assert.Equal(1, damp.LiquidKg[0] / (1e-4 * 7200 - above * DryAirKg(10) - damp.Ledger.InTextilesKg - damp.Ledger.RunOffKg), 1e-9);
     }
 
     [Fact]

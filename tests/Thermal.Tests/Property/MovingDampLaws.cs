@@ -108,7 +108,7 @@ public class MovingDampLaws
 
     /// <summary>
     /// Faces of the steady night, latent heat left out as there, until nothing changes. 3 %: the steady balance weighs air behind covers at room temperature,
-    /// here at 10 °C; frames carry water over their larger faces here.
+    /// here at 10 °C; frames carry water over their larger faces here. Nights on which the steady air holds more than it can are left out: here it falls as fog.
     /// </summary>
     [Fact]
     public void It_settles_where_the_steady_balance_is() => Gen.Select(AnyVehicle.AnyBody, AnyVehicle.AnyNight).Sample((furnished, anyNight) =>
@@ -116,6 +116,8 @@ public class MovingDampLaws
         Vehicle vehicle = furnished with { FurnishingsJPerM2K = 0 }; // textiles take weeks to come to rest
         ZoneInputs night = anyNight with { SkyBelowAirK = 0, WindMPerS = 3 };
         ZoneState steady = vehicle.StateIn(night);
+        for (int z = 0; z < vehicle.Zones.Count; z++)
+            if (steady.HumidityRatiosKgPerKg[z] > MoistAir.HumidityRatioKgPerKg(SaturationPressure.OverWaterPa(steady.TemperaturesC[z]), AirPa)) return;
         Body body = Body.Of(vehicle, FilmRule.Lumped, AirPa);
         Drive drive = MovingHeat.HeldIn(body, steady);
         HeatStepper heat = new HeatStepper(body, 0).Run(60, 7200, drive);
