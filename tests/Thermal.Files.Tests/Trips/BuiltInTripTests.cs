@@ -29,11 +29,12 @@ public sealed class BuiltInTripTests
 
     /// <summary>What the files say in words, counted by hand.</summary>
     [Fact]
-    public void The_ski_week_lasts_six_days_and_seven_hours_with_three_people_and_drives_at_both_ends()
+    public void The_ski_week_lasts_six_days_and_seven_hours_with_three_people_drives_at_both_ends_and_has_one_night_on_a_site()
     {
         Trip trip = TripLibrary.Find("ski-week")!.Trip;
         Assert.Equal((new DateTime(2026, 2, 7, 9, 0, 0), new DateTime(2026, 2, 13, 16, 0, 0)), (trip.StartLocal, trip.EndLocal));
-        Assert.Equal([true, false, true], trip.Legs.Select(leg => leg.IsDriving));
+        Assert.Equal([true, false, false, false, true], trip.Legs.Select(leg => leg.IsDriving));
+        Assert.Equal([null, null, 2300, null, null], trip.Legs.Select(leg => leg.ShoreW));
         Assert.Equal(70 / 3.6, trip.Legs[0].SpeedMPerS!.Value, 1e-12); // rounding of one division
         Assert.Equal((3, 22.0, 7.5, 180.0), (trip.Habits.PeopleCount, trip.Habits.BedtimeH, trip.Habits.MealsAtH[0], trip.Legs[1].HeadingDeg));
     }

@@ -30,7 +30,7 @@ public sealed class EquipmentTests
     {
         Case least = VehicleFile.Read(Good.Replace("name: roof panels, peak: 400 W", "name: roof, peak: 400 W", StringComparison.Ordinal)
             .Replace("bore: 10 mm, outer: 15 mm, length: 2 m, insulation: 13 mm", "bore: 10 mm, outer: 15 mm", StringComparison.Ordinal)
-            .Replace("  kind: lithium\n  zone: hold\n  insulation: 0.3 m²K/W            # a box of foam round it\n", "", StringComparison.Ordinal)
+            .Replace("  kind: lithium\n  zone: hold\n  insulation: 0.3 m²K/W            # a box of foam round it\n  pad: 40 W                        # warms it before it is charged\n", "", StringComparison.Ordinal)
             .Replace("paint: white\n", "", StringComparison.Ordinal), "x").Value!;
         Assert.Equal(Described.Of(new SolarPanel { Name = "roof", PeakW = 400 }), Described.Of(least.Power!.Panels[0]));
         Assert.Equal(Described.Of(new Water.Pipe { Name = "pipe under the floor", BoreM = 0.01, OuterM = 0.015 }), Described.Of(least.Pipes[0]));
@@ -58,7 +58,7 @@ public sealed class EquipmentTests
     [InlineData("pad: 60 W", "pad: 60 W\n    zone: living\n    warm_air: 10 m³/h", "fresh water / warm_air", "the tank stands in the warm room already")]
     [InlineData("paint: white", "paint: wite", "paint", "did you mean white?")]
     [InlineData("paint: white", "paint: 99 %", "paint", "is outside 5 % to 98 %")]
-    [InlineData("battery:\n  usable: 180 Ah\n  kind: lithium\n  zone: hold\n  insulation: 0.3 m²K/W            # a box of foam round it\n", "", "charging", "charging needs a battery")]
+    [InlineData("battery:\n  usable: 180 Ah\n  kind: lithium\n  zone: hold\n  insulation: 0.3 m²K/W            # a box of foam round it\n  pad: 40 W                        # warms it before it is charged\n", "", "charging", "charging needs a battery")]
     public void A_fault_is_named_where_it_stands_with_what_to_write_instead(string old, string bad, string where, string what)
     {
         Assert.Contains(old, Good, StringComparison.Ordinal);

@@ -116,9 +116,10 @@ internal static class TripFacts
         Assessment steady = Assess.Of(open);
         TripResult four = Moving(4), five = Moving(5); // what the fifth day adds is free of the warm-up
         var table = new MarkdownTable("part", "steady answers, W", "trip at rest, W", "gap");
-        foreach (LossPart part in steady.ColdNight.Losses.OrderByDescending(part => part.LossW).Take(12))
-            if (five.Heat.Out.Any(one => one.Name == part.Name))
-                Row(part.Name, part.LossW, (Wh(five, part.Name) - Wh(four, part.Name)) / 24);
+        // A trip's book tells a panel as one; the steady answers tell apart what stands against it.
+        foreach ((string name, double lossW) in steady.ColdNight.Losses.GroupBy(part => part.Kind == LossKind.Panel ? part.Panel! : part.Name, (name, parts) => (name, parts.Sum(part => part.LossW))).OrderByDescending(part => part.Item2).Take(12))
+            if (five.Heat.Out.Any(one => one.Name == name))
+                Row(name, lossW, (Wh(five, name) - Wh(four, name)) / 24);
         Row("all, from the heater", steady.ColdNight.LossW, (five.Heat.HeaterWh - four.Heat.HeaterWh) / 24);
         return table.Text;
 
