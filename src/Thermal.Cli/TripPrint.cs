@@ -25,7 +25,7 @@ internal static class TripPrint
             terminal.Table(TripTables.Charge(found.Energy, figures));
         terminal.Table(TripTables.Water(found, figures));
         terminal.Table(TripTables.Legs(found.Asked.Trip, figures));
-        terminal.Section("Take care", TripCautions.Of(found.Asked));
+        terminal.Section("Take care", TripCautions.Of(found));
         terminal.Section("What was taken for granted", TripAssumptions.Of(found, figures));
         terminal.Answers.WriteLine();
         terminal.Paragraph($"{(answer.Advice is null ? "--changes tries what would help; " : "")}--csv writes the hours, --pictures draws them; the command report with --trip puts the trip on the page; --json gives every figure.");

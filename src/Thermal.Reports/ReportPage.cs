@@ -36,7 +36,7 @@ public static class ReportPage
         HeatingSection.Write(report);
         ThicknessSection.Write(report);
         SpaceSection.Write(report);
-        ClosingSections.Write(report);
+        ClosingSections.Write(report, trip);
         html.Add($"</main>\n<footer><p>Written by Thermal on {written.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture)}. Computed, not measured.</p></footer>\n</body>\n</html>\n");
         return new(html.Page.ToString(), [.. report.Pictures]);
     }

@@ -38,7 +38,7 @@ internal static class TripJson
         else
             json.Text("other_headings", null);
         json.Object("hours", inner => TripHoursJson.Write(inner, found.Hours))
-            .Texts("cautions", TripCautions.Of(found.Asked))
+            .Texts("cautions", TripCautions.Of(found))
             .Texts("assumptions", TripAssumptions.Of(found, figures))
             .Texts("limits", TripAssumptions.Limits)
             .Text("csv", answer.Csv)

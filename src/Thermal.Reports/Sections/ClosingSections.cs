@@ -1,3 +1,4 @@
+using Thermal.Trips;
 using Thermal.Words.Sentences;
 
 namespace Thermal.Reports.Sections;
@@ -5,10 +6,10 @@ namespace Thermal.Reports.Sections;
 /// <summary>Cautions, assumptions, limits and sources.</summary>
 internal static class ClosingSections
 {
-    internal static void Write(ReportContext report)
+    internal static void Write(ReportContext report, TripResult? trip)
     {
         report.Open("care", "Take care");
-        report.Html.List(Cautions.Of(report.Found.Case));
+        report.Html.List(trip is null ? Cautions.Of(report.Found.Case) : TripCautions.Of(trip));
         report.Close();
         report.Open("assumptions", "What was assumed");
         report.Html.List(Assumptions.Of(report.Found, report.Figures));

@@ -24,7 +24,7 @@ public static class TripAssumptions
         said.Add($"{Grammar.Capital(habits.PeopleCount == 0 ? "nobody" : Grammar.Count(habits.PeopleCount, "person", "people"))} on board, where a leg does not say otherwise; wanted: {Wanted(habits, figures)}. Vapour of people, meals, showers and drying is that of the vehicle file, spread over the hours people do it.");
         if (trip.Legs.Any(leg => leg is { HeadingDeg: null, IsDriving: false }))
             said.Add(found.OtherHeadings is { } other
-                ? $"Where the heading is not known the hours are those with the nose to the south; west, north and east were run as well, and most fuel goes with the nose at {figures.Write(Shown.Angle, other.WorstHeadingDeg)} from north."
+                ? $"Where the heading is not known the hours are those with the nose to the south; west, north and east were run as well{MostFuel(other, figures)}."
                 : "Where the heading is not known the hours are those with the nose to the south; without sun no heading differs.");
         said.Add($"Steps of {figures.Write(Shown.Minutes, trip.StepS)}; what a table or a chart shows is the mean of an hour, or its end for water and charge.");
         return said;
@@ -50,6 +50,9 @@ public static class TripAssumptions
         WeatherKind.ColdSpell => " It is made to be hard and no forecast.",
         _ => " It has neither day nor night, sun nor sky, unless the file says so.",
     };
+
+    private static string MostFuel(HeadingSpan other, Figures figures) =>
+        other.MostFuelAmount > other.LeastFuelAmount ? $", and most fuel goes with the nose at {figures.Write(Shown.Angle, other.WorstHeadingDeg)} from north" : "";
 
     private static string Wanted(TripHabits habits, Figures figures)
     {

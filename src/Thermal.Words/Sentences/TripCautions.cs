@@ -9,9 +9,10 @@ namespace Thermal.Words.Sentences;
 public static class TripCautions
 {
     /// <summary>The cautions that this trip calls for, those of the vehicle first.</summary>
-    /// <param name="asked">Vehicle and journey.</param>
-    public static IReadOnlyList<string> Of(TripCase asked)
+    /// <param name="found">The trip.</param>
+    public static IReadOnlyList<string> Of(TripResult found)
     {
+        TripCase asked = found.Asked;
         Case vehicle = asked.Case;
         List<string> cautions = [.. Cautions.Of(vehicle)];
         int last = cautions.Count - 1;
@@ -22,7 +23,7 @@ public static class TripCautions
             onTheWay.Add("Gas burnt while driving needs what the law of the country asks for, often a shut-off that acts in a crash; tunnels and ferries forbid it, and every flame goes out before refuelling.");
         if (asked.Trip.Legs.Any(leg => leg.ShoreW is not null))
             onTheWay.Add("Shore power is mains voltage: an earth-leakage breaker at the inlet, a cable for outdoor use unrolled to its end, and work on it by a licensed electrician where the law asks for one.");
-        if (vehicle.Power is { Battery: { Chemistry: Chemistry.Lithium } } && asked.Trip.Legs.Any(leg => leg.Weather.AirC.Min() < 0))
+        if (vehicle.Power is { Battery: { Chemistry: Chemistry.Lithium } } && found.Hours.OutsideC.Any(outsideC => outsideC < 0))
             onTheWay.Add("This trip has frost: the figures count on a battery that refuses charge below freezing by itself. One that does not is damaged for good and can catch fire later.");
         cautions.InsertRange(last, onTheWay);
         return cautions;

@@ -45,7 +45,8 @@ public static class TripHeadlines
         var fuel = asked.Heater.Fuel;
         double days = (found.Asked.Trip.EndLocal - found.Asked.Trip.StartLocal).TotalDays;
         string water = energy.HotWaterFuelAmount > 0 ? $", {figures.FuelAmount(fuel, energy.HotWaterFuelAmount)} of it for hot water" : "";
-        string headings = found.OtherHeadings is { } other ? $"; to heat, {figures.FuelAmount(fuel, new Between(other.LeastFuelAmount, other.LeastFuelAmount, other.MostFuelAmount))}, depending on the heading" : "";
+        string headings = found.OtherHeadings is { } other && figures.FuelAmount(fuel, other.LeastFuelAmount) != figures.FuelAmount(fuel, other.MostFuelAmount)
+            ? $"; to heat, {figures.FuelAmount(fuel, new Between(other.LeastFuelAmount, other.LeastFuelAmount, other.MostFuelAmount))}, depending on the heading" : "";
         double all = energy.HeatingFuelAmount + energy.HotWaterFuelAmount;
         return new($"{Grammar.Capital(Names.Of(fuel))} for heat", figures.FuelAmount(fuel, all), $"{figures.FuelAmount(fuel, all / days)} a day{water}{headings}",
             energy.ShortHoursCount >= SomeHours ? Trouble.Bad : Trouble.None,
@@ -57,7 +58,8 @@ public static class TripHeadlines
         TripEnergy energy = found.Energy;
         if (energy.LowestChargeFraction is not { } lowest)
             return null;
-        string span = found.OtherHeadings is { WorstChargeFraction: { } worst, BestChargeFraction: { } best } ? $"; {figures.Range(Shown.Percent, worst, best)}, depending on the heading" : "";
+        string span = found.OtherHeadings is { WorstChargeFraction: { } worst, BestChargeFraction: { } best } && figures.Range(Shown.Percent, worst, worst) != figures.Range(Shown.Percent, best, best)
+            ? $"; {figures.Range(Shown.Percent, worst, best)}, depending on the heading" : "";
         (double ChargeAh, string By)[] sources = [(energy.SunAh, "sun"), (energy.AlternatorAh, "engine"), (energy.ShoreAh, "shore")];
         string charged = Grammar.List([.. sources.Where(source => source.ChargeAh >= 0.5).Select(source => $"{figures.Ah(source.ChargeAh)} by {source.By}")]);
         return new("Lowest charge", figures.Percent(lowest), $"{figures.Ah(energy.DrawnAh)} drawn, {charged} charged{span}",

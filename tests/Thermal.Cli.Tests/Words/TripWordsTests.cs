@@ -96,12 +96,16 @@ public sealed class TripWordsTests
     public void Snow_and_shore_power_bring_their_cautions_and_the_last_word_stays_with_the_codes()
     {
         Leg leg = Request.Trip.Legs[1] with { Snow = true, ShoreW = 2000 };
-        IReadOnlyList<string> said = TripCautions.Of(new(Found.Asked.Case, Request.Trip with { Legs = [leg] }));
+        IReadOnlyList<string> said = TripCautions.Of(Found with { Asked = new(Found.Asked.Case, Request.Trip with { Legs = [leg] }) });
         Assert.Contains(said, caution => caution.StartsWith("Snow closes vents", StringComparison.Ordinal));
         Assert.Contains(said, caution => caution.StartsWith("Shore power is mains voltage", StringComparison.Ordinal));
         Assert.StartsWith("Carbon monoxide kills", said[0], StringComparison.Ordinal);
         Assert.StartsWith("Warm and dry figures are not an approval.", said[^1], StringComparison.Ordinal);
     }
+
+    [Theory, InlineData(-1, 1), InlineData(1, 0)]
+    public void Frost_on_the_trip_and_not_in_another_season_brings_the_caution_of_lithium(double outsideC, int said) =>
+        Assert.Equal(said, TripCautions.Of(Found with { Hours = Found.Hours with { OutsideC = [outsideC] } }).Count(caution => caution.StartsWith("This trip has frost", StringComparison.Ordinal)));
 
     [Fact]
     public void Generated_weather_is_said_to_be_no_forecast_and_rooms_to_be_mixed()
