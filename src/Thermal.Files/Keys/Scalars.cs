@@ -9,7 +9,8 @@ namespace Thermal.Files.Keys;
 
 /// <summary>Words of a person's own: a name, a sentence.</summary>
 /// <param name="longest">Longest text, characters. Limit chosen by us.</param>
-internal sealed class TextNode(int longest) : Node<string>
+/// <param name="wrongWith">What is wrong with such a text, null where nothing; left out where any words will do.</param>
+internal sealed class TextNode(int longest, Func<string, Scope, string?>? wrongWith = null) : Node<string>
 {
     // What a decoder writes for bytes that are no letter.
     private const char Unreadable = '\uFFFD';
@@ -22,7 +23,7 @@ internal sealed class TextNode(int longest) : Node<string>
         string? wrong = value.Length == 0 ? "nothing is written here; write a few words"
             : value.Length > longest ? $"{value.Length} characters are too many; write at most {longest}"
             : value.Any(letter => char.IsControl(letter) && letter != '\n') || value.Contains(Unreadable, StringComparison.Ordinal) ? "characters that cannot be shown stand here; write plain words"
-            : null;
+            : wrongWith?.Invoke(value, spot.Scope);
         if (wrong is not null)
             spot.Problem(wrong);
         return wrong is null;

@@ -28,7 +28,7 @@ internal static class LegKeys
     internal static Field<LegDraft, DateTime> From { get; } = new("from", "When it begins, only to make sure: a leg begins where the one before ends.", new MomentNode(), leg => leg.From);
     internal static Field<LegDraft, DateTime> Until { get; } = new("until", "When it ends, local standard time; this or lasts.", new MomentNode(), leg => leg.Until);
     internal static Field<LegDraft, double> Lasts { get; } = new("lasts", "How long it lasts; this or until.", new QuantityNode(Dimensions.Duration, "h", 1 / 60.0, LongestH) { Typical = "7 days" }, leg => leg.LastsH);
-    internal static Field<LegDraft, string> Place { get; } = new("place", "Where it is: the name of a place, see the command places, or a place file (.csv); its ordinary year is used.", new TextNode(200), leg => leg.Air.Place);
+    internal static Field<LegDraft, string> Place { get; } = new("place", "Where it is: the name of a place, see the command places, or a place file (.csv); its ordinary year is used.", new TextNode(200, LegWeather.UnknownPlace), leg => leg.Air.Place);
     internal static Field<LegDraft, string> Weather { get; } = new("weather", "A file of hourly weather instead of a place.", new TextNode(200), leg => leg.Air.WeatherFile);
     internal static Field<LegDraft, SteadyAir> Steady { get; } = new("steady", "Air that never changes, without sun, instead of a place: a cold chamber, a hall.", SteadyMap, leg => leg.Air.Steady);
     internal static Field<LegDraft, bool> ColdSpell { get; } = new("cold_spell", "Only with place: its coldest clear days instead of an ordinary year.", new FlagNode(), leg => leg.Air.IsColdSpell) { Default = false };

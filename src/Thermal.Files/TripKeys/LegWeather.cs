@@ -49,15 +49,12 @@ internal sealed class LegWeather(Scope scope)
         return null;
     }
 
-    private Place? PlaceOf(string name, Spot spot)
-    {
-        if (IsFile(name))
-            return Read(name, spot, placeFiles, 4 * PlaceFile.LongestCharacterCount, PlaceFile.Read);
-        Place? place = scope.Places.Find(name);
-        if (place is null)
-            spot.Problem($"there is no place \"{ProblemList.Shortened(name)}\"; {(scope.Places.NearestName(name) is { } near ? $"did you mean {near}?" : "the command places lists them; a place file ends with .csv")}");
-        return place;
-    }
+    /// <summary>What is wrong with the name of a place; null where there is such a place, or it is a file to be opened later.</summary>
+    internal static string? UnknownPlace(string name, Scope scope) => IsFile(name) || scope.Places.Find(name) is not null ? null
+        : $"there is no place \"{ProblemList.Shortened(name)}\"; {(scope.Places.NearestName(name) is { } near ? $"did you mean {near}?" : "the command places lists them; a place file ends with .csv")}";
+
+    private Place? PlaceOf(string name, Spot spot) =>
+        IsFile(name) ? Read(name, spot, placeFiles, 4 * PlaceFile.LongestCharacterCount, PlaceFile.Read) : scope.Places.Find(name);
 
     private Weather? OfFile(string name, Spot spot, DateTime start, DateTime end)
     {

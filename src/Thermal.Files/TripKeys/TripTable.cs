@@ -14,7 +14,7 @@ internal static class TripTable
     private static readonly Field<TripRequest, int> Format = new("format", "Version of this format.", new WholeNode(1, 1), _ => 1) { IsRequired = true };
     private static readonly Field<TripRequest, string> Name = new("name", "Name of the trip.", Kinds.Name, one => one.Trip.Name) { IsRequired = true };
     private static readonly Field<TripRequest, string> Description = new("description", "One or two sentences of what it is.", Kinds.Sentence, one => one.Trip.Description.Length == 0 ? null : one.Trip.Description) { Default = "" };
-    private static readonly Field<TripRequest, string> Vehicle = new("vehicle", "The vehicle: a file, counted from this one, or a built-in name.", new TextNode(200), one => one.VehicleAsWritten);
+    private static readonly Field<TripRequest, string> Vehicle = new("vehicle", "The vehicle: a file, counted from this one, or a built-in name.", new TextNode(200, UnknownVehicle), one => one.VehicleAsWritten);
     private static readonly Field<TripRequest, DateTime> Start = new("start", "When the first leg begins, local standard time.", new MomentNode(), one => one.Trip.StartLocal) { IsRequired = true };
     private static readonly Field<TripRequest, double> StartWarmth = new("start_temperature", "Temperature of everything on board at the start; that outside where left out.", new QuantityNode(Dimensions.Temperature, "°C", -40, 40), one => one.Trip.StartC);
     private static readonly Field<TripRequest, double> StartWater = new("start_water", "Temperature of the water in tanks and pipes at the start.", new QuantityNode(Dimensions.Temperature, "°C", 0, 40) { Typical = "10 °C" }, one => one.Trip.WaterStartC) { Default = UsualWaterC };
@@ -97,14 +97,16 @@ internal static class TripTable
     {
         if (values.Of(Vehicle) is not { } name || VehicleLibrary.Names.Contains(name, StringComparer.Ordinal))
             return values.Of(Vehicle);
-        if (!Path.HasExtension(name) && !name.Contains('/', StringComparison.Ordinal))
-            values.Problem(Vehicle, $"there is no built-in vehicle \"{ProblemList.Shortened(name)}\"; {Offer.Of(name, VehicleLibrary.Names, "built in are")}; a file ends with .yaml");
-        else if (values.Spot.Scope.Folder is null)
+        if (values.Spot.Scope.Folder is null)
             values.Problem(Vehicle, $"files can be named only in a trip that is a file itself; {Offer.Of(name, VehicleLibrary.Names, "built in are")}");
         else
             return Path.Combine(values.Spot.Scope.Folder, name);
         return null;
     }
+
+    private static string? UnknownVehicle(string name, Scope scope) =>
+        Path.HasExtension(name) || name.Contains('/', StringComparison.Ordinal) || VehicleLibrary.Names.Contains(name, StringComparer.Ordinal) ? null
+            : $"there is no built-in vehicle \"{ProblemList.Shortened(name)}\"; {Offer.Of(name, VehicleLibrary.Names, "built in are")}; a file ends with .yaml";
 
     private static string Moment(DateTime moment) => moment.ToString("yyyy-MM-dd HH:mm", CultureInfo.InvariantCulture);
 }

@@ -116,8 +116,8 @@ public sealed class TripRefusalTests
         string text = Good.Replace("80 %", "-10 %", StringComparison.Ordinal).Replace("people: 2", "people: 200", StringComparison.Ordinal)
             .Replace("place: Zürich", "place: Zurch", StringComparison.Ordinal).Replace("night: off", "nihgt: off", StringComparison.Ordinal);
         IReadOnlyList<Problem> problems = TripFile.Read(text, "trip.yaml").Problems;
-        Assert.Equal(["start_charge", "habits / people", "camp site / habits / nihgt"], problems.Select(problem => problem.Where));
-        Assert.Equal([5, 7, 25], problems.Select(problem => problem.Line));
+        Assert.Equal(["start_charge", "habits / people", "road / place", "camp site / habits / nihgt"], problems.Select(problem => problem.Where));
+        Assert.Equal([5, 7, 19, 25], problems.Select(problem => problem.Line));
     }
 
     [Fact]
