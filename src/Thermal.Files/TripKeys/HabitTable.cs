@@ -38,10 +38,10 @@ internal sealed class HabitTable(bool isChange)
     private readonly Field<TripHabits, bool> opens = Key("windows_open_when_hot", "True where windows and roof light are opened in warm weather.", new FlagNode(), one => one.OpensWindowsWhenHot, Usual.OpensWindowsWhenHot, isChange);
 
     /// <summary>The habits of a whole trip.</summary>
-    internal static Map<TripHabits> Whole { get; } = new HabitTable(false).Map("the habits");
+    internal static Map<TripHabits> Whole { get; } = new HabitTable(false).Map("the block of habits");
 
     /// <summary>What differs on a leg; read after the habits of the whole trip.</summary>
-    internal static Map<TripHabits> Change { get; } = new HabitTable(true).Map("the habits of a leg");
+    internal static Map<TripHabits> Change { get; } = new HabitTable(true).Map("the block of habits of a leg");
 
     private Map<TripHabits> Map(string what) => new(what,
         [people, homeFrom, homeTo, bedtime, rising, day, night, away, driving, engineHeat, covers, meals, showers, drying, dryingFrom, fan, fanAbove, hot, opens], Build);

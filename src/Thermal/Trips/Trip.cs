@@ -3,7 +3,7 @@ namespace Thermal.Trips;
 /// <summary>A journey with a vehicle: legs one after another, and how people live on them. Immutable.</summary>
 public sealed record Trip
 {
-    /// <summary>Shortest and longest step of the reckoning, s: one and fifteen minutes.</summary>
+    /// <summary>Shortest and longest step of the reckoning, s: one and fifteen minutes; limits chosen by us.</summary>
     public const double ShortestStepS = 60, LongestStepS = 900;
 
     /// <summary>Name.</summary>

@@ -35,7 +35,7 @@ internal sealed class EnergyBook(int tanks, int pipes)
         TakeWater(step, board);
     }
 
-    /// <summary>The heater is at its highest from this share of it on, fraction.</summary>
+    /// <summary>The heater is at its highest from this share of it on, fraction: rounding of a solve left aside. Source: OURS.</summary>
     private const double AtHighestFraction = 0.999;
 
     /// <summary>Sums up fuel and charge.</summary>

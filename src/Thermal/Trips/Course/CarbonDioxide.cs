@@ -8,6 +8,7 @@ namespace Thermal.Trips.Course;
 /// <remarks>Each room by its closed form for constant flows and sources, with its neighbours as they were at the begin of the step: exact for one room.</remarks>
 internal sealed class CarbonDioxide
 {
+    // Exact, by definition.
     private const double PpmPerRatio = 1e6;
     private readonly Vehicle vehicle;
     private readonly Passage[] passages;
